@@ -1,0 +1,158 @@
+using System.Collections.Immutable;
+using MeshSim.FloorPlans;
+using MeshSim.FloorPlans.Geometry;
+using MeshSim.Materials;
+using MeshSim.Quantities;
+using MeshSim.Radio;
+
+namespace MeshSim.Devices;
+
+/// <summary>One radio network of a home.</summary>
+public sealed record Network
+{
+    /// <summary>Unique in the home.</summary>
+    public required NetworkName Name { get; init; }
+
+    /// <summary>Its kind of radio.</summary>
+    public required RadioProfile Radio { get; init; }
+
+    /// <summary>Its channel, one of the profile's.</summary>
+    public required int Channel { get; init; }
+
+    /// <summary>Its coordinator, one of the home's devices.</summary>
+    public required DeviceId Coordinator { get; init; }
+
+    /// <summary>Most links in a row; the profile's, unless the home says otherwise.</summary>
+    public required int HopLimit { get; init; }
+
+    /// <summary>Its carrier.</summary>
+    public Frequency Carrier => Radio.Carrier(Channel);
+}
+
+/// <summary>A Wi-Fi access point of the home: a source of interference at 2.4 GHz.</summary>
+public sealed record AccessPoint
+{
+    /// <summary>Its name.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>Its storey.</summary>
+    public required StoreyName Storey { get; init; }
+
+    /// <summary>Its place on the plan.</summary>
+    public required PlanPoint Point { get; init; }
+
+    /// <summary>Its height above the storey's floor, m.</summary>
+    public required double HeightMetres { get; init; }
+
+    /// <summary>IEEE 802.11 channel, 1 to 14.</summary>
+    public required int Channel { get; init; }
+
+    /// <summary>Channel width, MHz.</summary>
+    public required int WidthMegahertz { get; init; }
+
+    /// <summary>Radiated power, EIRP.</summary>
+    public required PowerLevel Power { get; init; }
+
+    /// <summary>Share of the time that it transmits, 0 to 1.</summary>
+    public required double Busy { get; init; }
+}
+
+/// <summary>A named situation of the house.</summary>
+public sealed record State
+{
+    /// <summary>Unique in the home.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>Devices without power.</summary>
+    public ImmutableArray<DeviceId> DevicesOff { get; init; } = [];
+
+    /// <summary>Mains circuits without power.</summary>
+    public ImmutableArray<string> CircuitsOff { get; init; } = [];
+
+    /// <summary>Manual switches that are off.</summary>
+    public ImmutableArray<string> SwitchesOff { get; init; } = [];
+
+    /// <summary>Doors and windows that stand open.</summary>
+    public ImmutableArray<string> Open { get; init; } = [];
+
+    /// <summary>Whether every device that still has power must stay reachable in this state.</summary>
+    public bool MustHold { get; init; }
+
+    /// <summary>Whether a device has no power in this state.</summary>
+    public bool TurnsOff(Device device) =>
+        DevicesOff.Contains(device.Id)
+        || (device.Circuit is { } circuit && CircuitsOff.Contains(circuit))
+        || (device.SwitchedBy is { } manual && SwitchesOff.Contains(manual));
+}
+
+/// <summary>One measured level between two devices.</summary>
+/// <param name="From">Sender.</param>
+/// <param name="To">Receiver.</param>
+/// <param name="Level">What the receiver reported; null when it heard nothing.</param>
+/// <param name="Note">Anything else worth keeping.</param>
+public sealed record Reading(DeviceId From, DeviceId To, PowerLevel? Level, string Note);
+
+/// <summary>The parameters of planning, with defaults where the home says nothing.</summary>
+public sealed record PlanningParameters
+{
+    /// <summary>Path-loss exponent: 2 with walls counted one by one, as COST 231 multi-wall does.</summary>
+    public double Exponent { get; init; } = 2.0;
+
+    /// <summary>Standard deviation of log-normal shadowing. 5 dB is ITU-R P.1238-13's office figure out of sight (5.01 dB).</summary>
+    public Decibels Shadowing { get; init; } = new(5);
+
+    /// <summary>Share of cases in which a planned link must hold, 0.5 to 0.999.</summary>
+    public double Availability { get; init; } = 0.9;
+
+    /// <summary>Direction of north on the plan, degrees clockwise from up the page.</summary>
+    public double NorthDegrees { get; init; }
+}
+
+/// <summary>Everything about one building.</summary>
+public sealed record Home
+{
+    /// <summary>Its name.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>Region whose band limits apply, such as "EU".</summary>
+    public required string Region { get; init; }
+
+    /// <summary>The building.</summary>
+    public required FloorPlan FloorPlan { get; init; }
+
+    /// <summary>The constructions that its floor plan names, and all others that it may use.</summary>
+    public required ImmutableDictionary<ConstructionName, Construction> Constructions { get; init; }
+
+    /// <summary>Its networks, in the order written.</summary>
+    public ImmutableArray<Network> Networks { get; init; } = [];
+
+    /// <summary>Its devices, in the order written.</summary>
+    public ImmutableArray<Device> Devices { get; init; } = [];
+
+    /// <summary>Where a repeater could go, in the order written; assumed along the walls when none is listed.</summary>
+    public ImmutableArray<Outlet> Outlets { get; init; } = [];
+
+    /// <summary>Its Wi-Fi access points.</summary>
+    public ImmutableArray<AccessPoint> AccessPoints { get; init; } = [];
+
+    /// <summary>Its named states.</summary>
+    public ImmutableArray<State> States { get; init; } = [];
+
+    /// <summary>What was measured.</summary>
+    public ImmutableArray<Reading> Readings { get; init; } = [];
+
+    /// <summary>The band limits of its region.</summary>
+    public ImmutableArray<BandLimit> BandLimits { get; init; } = [];
+
+    /// <summary>How it is planned.</summary>
+    public PlanningParameters Parameters { get; init; } = new();
+
+    /// <summary>The devices of one network, in the order written.</summary>
+    public IEnumerable<Device> DevicesOf(Network network) => Devices.Where(device => device.Network == network.Name);
+
+    /// <summary>Where a device is in the building.</summary>
+    public Position PositionOf(Device device) => FloorPlan.PositionOf(device.Storey, device.Point, device.HeightMetres);
+
+    /// <summary>Where an outlet is in the building.</summary>
+    public Position PositionOf(Outlet outlet) => FloorPlan.PositionOf(outlet.Storey, outlet.Point, outlet.HeightMetres);
+}

@@ -1,0 +1,23 @@
+using System.Collections.Immutable;
+using MeshSim.FloorPlans.Geometry;
+
+namespace MeshSim.FloorPlans;
+
+/// <summary>The building: its storeys, lowest first. Heights of devices are above the floor of their storey.</summary>
+/// <param name="Storeys">Lowest first; at least one.</param>
+public sealed record FloorPlan(ImmutableArray<Storey> Storeys)
+{
+    /// <summary>The storey of that name, or null.</summary>
+    public Storey? FindStorey(StoreyName name) => Storeys.FirstOrDefault(storey => storey.Name == name);
+
+    /// <summary>The storey of that name.</summary>
+    /// <exception cref="ArgumentException">No storey has that name.</exception>
+    public Storey Storey(StoreyName name) => FindStorey(name) ?? throw new ArgumentException($"no storey is called \"{name}\"", nameof(name));
+
+    /// <summary>The place in the building of a point on a storey.</summary>
+    /// <param name="storey">A storey of this plan.</param>
+    /// <param name="point">Place on the plan.</param>
+    /// <param name="heightMetres">Above that storey's floor, m.</param>
+    public Position PositionOf(StoreyName storey, PlanPoint point, double heightMetres) =>
+        new(point, Lattice.FromMetres(Storey(storey).ElevationMetres + heightMetres));
+}

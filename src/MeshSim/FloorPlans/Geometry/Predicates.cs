@@ -1,0 +1,28 @@
+namespace MeshSim.FloorPlans.Geometry;
+
+/// <summary>On which side of a directed line a point lies.</summary>
+public enum Side
+{
+    /// <summary>To the right of the direction of travel.</summary>
+    Right = -1,
+
+    /// <summary>Exactly on the line.</summary>
+    On = 0,
+
+    /// <summary>To the left of the direction of travel.</summary>
+    Left = 1,
+}
+
+/// <summary>The signs on which all geometry rests, decided here and nowhere else, exactly.</summary>
+public static class Predicates
+{
+    /// <summary>
+    /// Twice the signed area of the triangle a, b, p in squared lattice steps: positive when p lies to the left of the line
+    /// from a to b. Exact for all points of the <see cref="Lattice"/>.
+    /// </summary>
+    public static long SignedArea(PlanPoint a, PlanPoint b, PlanPoint p) =>
+        (((long)b.X - a.X) * ((long)p.Y - a.Y)) - (((long)b.Y - a.Y) * ((long)p.X - a.X));
+
+    /// <summary>On which side of the line from a to b the point p lies.</summary>
+    public static Side SideOf(PlanPoint a, PlanPoint b, PlanPoint p) => (Side)Math.Sign(SignedArea(a, b, p));
+}

@@ -1,0 +1,46 @@
+using System.Collections.Immutable;
+using MeshSim.Devices;
+using MeshSim.Quantities;
+
+namespace MeshSim.Mesh;
+
+/// <summary>A way from a device to the coordinator.</summary>
+public sealed record Route
+{
+    /// <summary>The device first, then the routers in order, the coordinator last.</summary>
+    public required ImmutableArray<DeviceId> Path { get; init; }
+
+    /// <summary>Expected transmissions over all links.</summary>
+    public required double Etx { get; init; }
+
+    /// <summary>The margin of its weakest link.</summary>
+    public required Decibels WeakestMargin { get; init; }
+
+    /// <summary>Share of frames that pass all links without a retry, 0 to 1.</summary>
+    public required double Delivery { get; init; }
+
+    /// <summary>Links in a row.</summary>
+    public int Hops => Path.Length - 1;
+}
+
+/// <summary>How one device reaches the coordinator.</summary>
+public sealed record DeviceReach
+{
+    /// <summary>The device.</summary>
+    public required DeviceId Device { get; init; }
+
+    /// <summary>The route of least expected transmissions within the hop limit, or null when there is none.</summary>
+    public required Route? Route { get; init; }
+
+    /// <summary>The largest number of routes that share no router. Not limited in hops.</summary>
+    public required int DisjointRoutes { get; init; }
+
+    /// <summary>
+    /// The link that comes nearest to connecting an unreachable device: the greatest margin to any reached device that
+    /// relays. Null for a reached device, or when the network has nobody else.
+    /// </summary>
+    public Link? NearestLink { get; init; }
+
+    /// <summary>Whether there is a route.</summary>
+    public bool IsReached => Route is not null;
+}

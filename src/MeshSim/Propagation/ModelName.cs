@@ -1,0 +1,14 @@
+namespace MeshSim.Propagation;
+
+/// <summary>The path-loss models that a study can use. They are never mixed; each figure says which one made it.</summary>
+public enum ModelName
+{
+    /// <summary>Log-distance with each wall, opening, object and floor on the path counted. The default.</summary>
+    LogDistance,
+
+    /// <summary>COST 231 multi-wall as printed: light walls, heavy walls and floors by category.</summary>
+    MultiWall,
+
+    /// <summary>ITU-R P.1238 older form: distance and floors only.</summary>
+    SiteGeneral,
+}

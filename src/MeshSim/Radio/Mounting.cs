@@ -1,0 +1,20 @@
+using System.Collections.Immutable;
+using MeshSim.Quantities;
+
+namespace MeshSim.Radio;
+
+/// <summary>How a device is hidden, and what that costs at either end of a link.</summary>
+public sealed record Mounting
+{
+    /// <summary>Name in the catalogue, such as <c>metal-box</c>.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>In words.</summary>
+    public required string Description { get; init; }
+
+    /// <summary>Loss by frequency, in order of frequency; straight lines over the logarithm of frequency between, level beyond.</summary>
+    public required ImmutableArray<(Frequency Frequency, Decibels Loss)> Losses { get; init; }
+
+    /// <summary>Where the losses come from, or "assumed".</summary>
+    public required string Source { get; init; }
+}
