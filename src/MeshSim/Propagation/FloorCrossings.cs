@@ -1,0 +1,71 @@
+using System.Collections.Immutable;
+using MeshSim.FloorPlans;
+using MeshSim.FloorPlans.Geometry;
+
+namespace MeshSim.Propagation;
+
+/// <summary>
+/// The floor structure below one storey, met at its mid-plane: over the closed union of the storey's rooms (everywhere when
+/// it has none), except strictly inside a stairwell.
+/// </summary>
+internal sealed class FloorCrossings
+{
+    private readonly int element, construction;
+
+    // Twice the height of the mid-plane, because half a thickness need not be a whole number of lattice steps.
+    private readonly long twiceZ;
+    private readonly ImmutableArray<BoxedPolygon> rooms, stairwells;
+
+    public FloorCrossings(Storey storey, ElementIndex elements)
+    {
+        FloorStructure floor = storey.Floor!;
+        element = elements.AddElement($"floor of {storey.Name}");
+        construction = elements.ConstructionOf(floor.Construction);
+        twiceZ = (2L * Lattice.FromMetres(storey.ElevationMetres)) - Lattice.FromMetres(floor.ThicknessMetres);
+        rooms = [.. storey.Rooms.Select(room => new BoxedPolygon(room.Outline))];
+        stairwells = [.. floor.Stairwells.Select(stairwell => new BoxedPolygon(stairwell.Outline))];
+    }
+
+    public void Visit<TVisitor>(in TracedPath path, ref TVisitor visitor)
+        where TVisitor : struct, ICrossingVisitor
+    {
+        // A place exactly in the mid-plane counts as above it, so that a path is cut there once or not at all.
+        if (2L * path.LowZ >= twiceZ || 2L * path.HighZ < twiceZ) return;
+
+        long below = Math.Abs(twiceZ - (2L * path.From.Z)), whole = 2L * ((long)path.HighZ - path.LowZ);
+        var met = new PathPoint(path.From, path.To, below, whole);
+        if (!IsSolidAt(met)) return;
+
+        visitor.Take(new Crossing
+        {
+            Kind = LossKind.Floor,
+            Element = element,
+            Construction = construction,
+            Cosine = Math.Min(1, Math.Abs(path.Dz) / path.Length),
+            Weight = 1,
+            Share = met.Share,
+        });
+    }
+
+    private bool IsSolidAt(in PathPoint point)
+    {
+        double x = point.From.Plan.X + (point.Share * ((double)point.To.Plan.X - point.From.Plan.X));
+        double y = point.From.Plan.Y + (point.Share * ((double)point.To.Plan.Y - point.From.Plan.Y));
+        foreach (BoxedPolygon stairwell in stairwells)
+            if (stairwell.MayHold(x, y) && stairwell.Outline.Locate(point) == Location.Inside) return false;
+        foreach (BoxedPolygon room in rooms)
+            if (room.MayHold(x, y) && room.Outline.Locate(point) != Location.Outside) return true;
+        return rooms.IsEmpty;
+    }
+
+    /// <summary>A polygon with its bounding box, one step wider than it is: rounding never decides, it only saves work.</summary>
+    private readonly struct BoxedPolygon(Polygon outline)
+    {
+        private readonly int left = outline.Corners.Min(p => p.X) - 1, right = outline.Corners.Max(p => p.X) + 1;
+        private readonly int low = outline.Corners.Min(p => p.Y) - 1, high = outline.Corners.Max(p => p.Y) + 1;
+
+        public readonly Polygon Outline = outline;
+
+        public bool MayHold(double x, double y) => left <= x && x <= right && low <= y && y <= high;
+    }
+}
