@@ -54,4 +54,25 @@ public sealed record Construction
 /// <summary>A loss stated at one frequency.</summary>
 /// <param name="Frequency">Where it holds.</param>
 /// <param name="Loss">How much, at any angle.</param>
-public readonly record struct StatedLoss(Frequency Frequency, Decibels Loss);
+public readonly record struct StatedLoss(Frequency Frequency, Decibels Loss)
+{
+    /// <summary>The loss at any frequency: straight lines over the logarithm of frequency between entries, level beyond.</summary>
+    /// <param name="stated">At least one, in order of frequency.</param>
+    /// <param name="frequency">Above zero.</param>
+    /// <exception cref="ArgumentException">Nothing is stated.</exception>
+    public static Decibels At(ImmutableArray<StatedLoss> stated, Frequency frequency)
+    {
+        if (stated.IsDefaultOrEmpty) throw new ArgumentException("no loss is stated", nameof(stated));
+        if (frequency <= stated[0].Frequency) return stated[0].Loss;
+        for (int i = 1; i < stated.Length; i++)
+        {
+            (StatedLoss low, StatedLoss high) = (stated[i - 1], stated[i]);
+            if (frequency > high.Frequency) continue;
+            double share = Math.Log(frequency.Megahertz / low.Frequency.Megahertz)
+                / Math.Log(high.Frequency.Megahertz / low.Frequency.Megahertz);
+            return low.Loss + (share * (high.Loss - low.Loss));
+        }
+
+        return stated[^1].Loss;
+    }
+}
