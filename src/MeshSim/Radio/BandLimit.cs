@@ -36,6 +36,12 @@ public sealed record BandLimit
     /// <summary>Largest share of time on the air, 0 to 1; 1 where there is no limit.</summary>
     public required double DutyCycle { get; init; }
 
+    /// <summary>Least bandwidth of the signals that the row admits, kHz; 0 where it admits narrow ones.</summary>
+    public double MinBandwidthKilohertz { get; init; }
+
+    /// <summary>Greatest bandwidth of the signals that the row admits, kHz; infinite where there is no limit.</summary>
+    public double MaxBandwidthKilohertz { get; init; } = double.PositiveInfinity;
+
     /// <summary>Conditions in words.</summary>
     public required string Rule { get; init; }
 
