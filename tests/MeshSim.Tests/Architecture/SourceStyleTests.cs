@@ -1,0 +1,80 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
+
+namespace MeshSim.Tests.Architecture;
+
+/// <summary>What no compiler checks: small files, names of the trade, one place for each kind of trouble.</summary>
+public sealed partial class SourceStyleTests
+{
+    private const int LongestFileLines = 400;
+    private const int MedianFileLines = 120;
+    private const int MainFlowLines = 60;
+
+    private static readonly string[] NamesThatSayNothing =
+        ["Interfaces", "Helpers", "Helper", "Utils", "Utilities", "Common", "Constants", "Models", "Manager", "Base", "Misc"];
+
+    [Fact]
+    public void No_source_file_is_long_and_the_median_is_short()
+    {
+        List<(string Path, string[] Lines)> files = [.. SourceTree.Files("src"), .. SourceTree.Files("tests")];
+
+        files.Where(file => file.Lines.Length > LongestFileLines).Select(file => $"{file.Path}: {file.Lines.Length}").Should().BeEmpty();
+        files.Select(file => file.Lines.Length).Order().ElementAt(files.Count / 2).Should().BeLessThanOrEqualTo(MedianFileLines);
+    }
+
+    [Fact]
+    public void A_folder_is_a_namespace_and_a_concept()
+    {
+        foreach ((string path, string[] lines) in SourceTree.Files("src"))
+        {
+            string? declared = lines.FirstOrDefault(line => line.StartsWith("namespace ", StringComparison.Ordinal));
+            if (declared is null) continue;
+
+            string folder = Path.GetDirectoryName(path)!.Replace('\\', '/')["src/".Length..].Replace('/', '.');
+            declared.Should().Be($"namespace {folder};", "{0} lies in that folder", path);
+            path.Split('/', '.').Should().NotIntersectWith(NamesThatSayNothing, "{0} should be named for a concept", path);
+        }
+    }
+
+    [Fact]
+    public void The_terminal_is_touched_in_one_file()
+    {
+        Offenders("src", line => ConsoleUse().IsMatch(line), except: ["src/MeshSim.Cli/Program.cs"]).Should().BeEmpty();
+        SourceTree.Files("src/MeshSim.Cli").Single(file => file.Path == "src/MeshSim.Cli/Program.cs").Lines.Length.Should().BeLessThanOrEqualTo(20);
+    }
+
+    [Fact]
+    public void Vectors_and_pointers_live_in_kernels() =>
+        Offenders("src", line => VectorUse().IsMatch(line) && !line.TrimStart().StartsWith("//", StringComparison.Ordinal))
+            .Where(place => !place.Contains("Kernel.cs", StringComparison.Ordinal))
+            .Should().BeEmpty();
+
+    [Fact]
+    public void Nothing_is_left_to_do_and_nothing_depends_on_the_clock() =>
+        Offenders("src", line => Unfinished().IsMatch(line)).Should().BeEmpty();
+
+    [Fact]
+    public void The_main_flow_fits_on_one_screen()
+    {
+        foreach ((string path, string[] lines) in SourceTree.Files("src/MeshSim/Studies").Where(file => file.Path.EndsWith("Study.cs", StringComparison.Ordinal)))
+            lines.Count(IsCode).Should().BeLessThanOrEqualTo(MainFlowLines, "{0} calls the stages and does nothing itself", path);
+    }
+
+    private static bool IsCode(string line) => line.Trim() is { Length: > 0 } text && !text.StartsWith("//", StringComparison.Ordinal);
+
+    private static IEnumerable<string> Offenders(string folder, Func<string, bool> isOffence, params string[] except) =>
+        from file in SourceTree.Files(folder)
+        where !except.Contains(file.Path)
+        from line in file.Lines.Index()
+        where isOffence(line.Item)
+        select string.Create(CultureInfo.InvariantCulture, $"{file.Path}({line.Index + 1}): {line.Item.Trim()}");
+
+    [GeneratedRegex(@"(^|[^\w.])Console\.", RegexOptions.NonBacktracking | RegexOptions.ExplicitCapture)]
+    private static partial Regex ConsoleUse();
+
+    [GeneratedRegex(@"\bunsafe\b|Vector(128|256|512)|System\.Runtime\.Intrinsics", RegexOptions.NonBacktracking | RegexOptions.ExplicitCapture)]
+    private static partial Regex VectorUse();
+
+    [GeneratedRegex(@"\bTODO\b|\bFIXME\b|\bHACK\b|NotImplementedException|DateTime(Offset)?\.(Utc)?Now|new Random\(\)|Random\.Shared", RegexOptions.NonBacktracking | RegexOptions.ExplicitCapture)]
+    private static partial Regex Unfinished();
+}
