@@ -34,6 +34,19 @@ public sealed record Storey
             if (room.Outline.Contains(point)) return room;
         return null;
     }
+
+    /// <summary>Whether a point lies in a room; where the storey has no rooms, within the rectangle around its walls.</summary>
+    public bool Contains(PlanPoint point)
+    {
+        if (!Rooms.IsEmpty) return RoomAt(point) is not null;
+        if (Walls.IsEmpty) return false;
+        return Walls.Min(wall => Math.Min(wall.Start.X, wall.End.X)) <= point.X && point.X <= Walls.Max(wall => Math.Max(wall.Start.X, wall.End.X))
+            && Walls.Min(wall => Math.Min(wall.Start.Y, wall.End.Y)) <= point.Y && point.Y <= Walls.Max(wall => Math.Max(wall.Start.Y, wall.End.Y));
+    }
+
+    /// <summary>From a point on the plan to the centre line of the nearest wall, m; infinite where there are no walls.</summary>
+    public double DistanceMetresToNearestWall(PlanPoint point) =>
+        Walls.Select(wall => point.DistanceMetresTo(wall.Start, wall.End)).DefaultIfEmpty(double.PositiveInfinity).Min();
 }
 
 /// <summary>A room: a name and an outline along the centre lines of its walls.</summary>

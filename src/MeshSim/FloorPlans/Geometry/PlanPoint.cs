@@ -22,6 +22,21 @@ public readonly record struct PlanPoint(int X, int Y)
         return Math.Sqrt((dx * dx) + (dy * dy)) / Lattice.StepsPerMetre;
     }
 
+    /// <summary>Distance on the plan to the nearest point of the stretch from a to b, m.</summary>
+    public double DistanceMetresTo(PlanPoint a, PlanPoint b)
+    {
+        double share = a == b ? 0 : Math.Clamp(ShareAlong(a, b), 0, 1);
+        double dx = X - a.X - (share * ((double)b.X - a.X)), dy = Y - a.Y - (share * ((double)b.Y - a.Y));
+        return Math.Sqrt((dx * dx) + (dy * dy)) / Lattice.StepsPerMetre;
+    }
+
+    /// <summary>Where this point projects onto the line from a to b: 0 at a, 1 at b, beyond them outside that range.</summary>
+    public double ShareAlong(PlanPoint a, PlanPoint b)
+    {
+        double dx = b.X - (double)a.X, dy = b.Y - (double)a.Y;
+        return (((X - (double)a.X) * dx) + ((Y - (double)a.Y) * dy)) / ((dx * dx) + (dy * dy));
+    }
+
     /// <summary>Both coordinates in metres, such as "(1.9, 3.1)".</summary>
     public override string ToString() => FormattableString.Invariant($"({XMetres:0.####}, {YMetres:0.####})");
 }

@@ -25,4 +25,16 @@ public static class Predicates
 
     /// <summary>On which side of the line from a to b the point p lies.</summary>
     public static Side SideOf(PlanPoint a, PlanPoint b, PlanPoint p) => (Side)Math.Sign(SignedArea(a, b, p));
+
+    /// <summary>Whether two stretches have a point in common, ends included.</summary>
+    public static bool Touch(PlanPoint a, PlanPoint b, PlanPoint c, PlanPoint d)
+    {
+        if (Math.Max(a.X, b.X) < Math.Min(c.X, d.X) || Math.Max(c.X, d.X) < Math.Min(a.X, b.X)) return false;
+        if (Math.Max(a.Y, b.Y) < Math.Min(c.Y, d.Y) || Math.Max(c.Y, d.Y) < Math.Min(a.Y, b.Y)) return false;
+        return (int)SideOf(a, b, c) * (int)SideOf(a, b, d) <= 0 && (int)SideOf(c, d, a) * (int)SideOf(c, d, b) <= 0;
+    }
+
+    /// <summary>Whether two stretches cross in a point that is an end of neither.</summary>
+    public static bool Cross(PlanPoint a, PlanPoint b, PlanPoint c, PlanPoint d) =>
+        (int)SideOf(a, b, c) * (int)SideOf(a, b, d) < 0 && (int)SideOf(c, d, a) * (int)SideOf(c, d, b) < 0;
 }
