@@ -12,3 +12,16 @@ public enum ModelName
     /// <summary>ITU-R P.1238 older form: distance and floors only.</summary>
     SiteGeneral,
 }
+
+/// <summary>The models' names as a person writes and reads them.</summary>
+public static class ModelNames
+{
+    /// <summary>Log-distance with walls.</summary>
+    public const string LogDistance = "log-distance";
+
+    /// <summary>COST 231 multi-wall.</summary>
+    public const string MultiWall = "multi-wall";
+
+    /// <summary>ITU-R P.1238, older form.</summary>
+    public const string SiteGeneral = "site-general";
+}

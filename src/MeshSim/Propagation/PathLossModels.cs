@@ -14,10 +14,29 @@ public static class PathLossModels
     /// <param name="constructions">All constructions that the building names.</param>
     /// <param name="frequency">The carrier.</param>
     /// <param name="exponent">Path-loss exponent of <see cref="ModelName.LogDistance"/>; the others have their own.</param>
+    /// <exception cref="ArgumentException">No such model, a construction is missing, or frequency or exponent is out of range.</exception>
     public static IPathLossModel Create(
         ModelName name,
         FloorPlan plan,
         ImmutableDictionary<ConstructionName, Construction> constructions,
         Frequency frequency,
-        double exponent) => throw new NotSupportedException();
+        double exponent) => name switch
+        {
+            ModelName.LogDistance => new LogDistance(plan, constructions, frequency, exponent),
+            ModelName.MultiWall => new MultiWall(plan, constructions, frequency),
+            ModelName.SiteGeneral => new SiteGeneral(plan, frequency),
+            _ => throw new ArgumentOutOfRangeException(nameof(name), name, "no such model"),
+        };
+
+    /// <summary>What the tracer's constructions are, in the order of its indices.</summary>
+    internal static IEnumerable<Construction> ConstructionsOf(
+        CrossingTracer tracer, ImmutableDictionary<ConstructionName, Construction> constructions)
+    {
+        foreach (ConstructionName name in tracer.Constructions)
+        {
+            yield return constructions.TryGetValue(name, out Construction? construction)
+                ? construction
+                : throw new ArgumentException($"the plan names construction \"{name}\", which is not given", nameof(constructions));
+        }
+    }
 }

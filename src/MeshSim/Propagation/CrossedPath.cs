@@ -1,0 +1,44 @@
+using System.Collections.Immutable;
+using MeshSim.FloorPlans.Geometry;
+
+namespace MeshSim.Propagation;
+
+/// <summary>One path with what it meets, on its way to an itemised loss.</summary>
+internal sealed class CrossedPath
+{
+    private readonly CrossingTracer tracer;
+    private readonly ImmutableArray<LossItem>.Builder items;
+
+    public CrossedPath(CrossingTracer tracer, Position from, Position to)
+    {
+        this.tracer = tracer;
+        DistanceMetres = from.DistanceMetresTo(to);
+        tracer.Trace(from, to, Crossings);
+        Floors = Crossings.Count(crossing => crossing.Kind == LossKind.Floor);
+        items = ImmutableArray.CreateBuilder<LossItem>(Crossings.Count + 1);
+    }
+
+    /// <summary>What is met, in order from the start.</summary>
+    public List<Crossing> Crossings { get; } = [];
+
+    /// <summary>How many floor structures are met.</summary>
+    public int Floors { get; }
+
+    /// <summary>Straight-line distance, m.</summary>
+    public double DistanceMetres { get; }
+
+    public void AddDistance(double lossDb, bool isExtrapolated) =>
+        items.Add(new() { Kind = LossKind.Distance, Name = "distance", Loss = new(lossDb), IsExtrapolated = isExtrapolated });
+
+    public void Add(in Crossing crossing, double lossDb, bool isExtrapolated) => items.Add(new()
+    {
+        Kind = crossing.Kind,
+        Name = tracer.NameOf(crossing),
+        Construction = tracer.Constructions[crossing.Construction],
+        AngleDegrees = crossing.Kind == LossKind.Object ? null : Math.Acos(crossing.Cosine) * 180 / Math.PI,
+        Loss = new(lossDb),
+        IsExtrapolated = isExtrapolated,
+    });
+
+    public PathLoss ToPathLoss(string model) => new(model, DistanceMetres, items.ToImmutable());
+}

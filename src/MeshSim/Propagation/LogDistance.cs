@@ -1,0 +1,84 @@
+using System.Collections.Immutable;
+using MeshSim.FloorPlans;
+using MeshSim.FloorPlans.Geometry;
+using MeshSim.Materials;
+using MeshSim.Propagation.Recommendations;
+using MeshSim.Quantities;
+
+namespace MeshSim.Propagation;
+
+/// <summary>
+/// The default model: free space to 1 m, a power law of distance beyond, every wall, closed opening and object by its planning
+/// loss at its own angle, and the floor term of COST 231 with the planning losses of the floors met.
+/// </summary>
+public sealed class LogDistance : IPathLossModel
+{
+    /// <summary>Accepted path-loss exponents: from a guiding corridor to the densest building published.</summary>
+    public static readonly ValidRange Exponent = new(1, 6, "as path-loss exponent");
+
+    private readonly CrossingTracer tracer;
+    private readonly LossCurve[] curves;
+    private readonly double lossAtOneMetreDb, decibelsPerDecade;
+
+    /// <summary>Makes up the model.</summary>
+    /// <param name="plan">The building.</param>
+    /// <param name="constructions">All constructions that the building names.</param>
+    /// <param name="frequency">The carrier.</param>
+    /// <param name="exponent">Path-loss exponent n, within <see cref="Exponent"/>.</param>
+    /// <exception cref="ArgumentException">A construction is missing, or frequency or exponent is out of range.</exception>
+    public LogDistance(
+        FloorPlan plan, ImmutableDictionary<ConstructionName, Construction> constructions, Frequency frequency, double exponent)
+    {
+        decibelsPerDecade = 10 * Exponent.Check(exponent);
+        lossAtOneMetreDb = FreeSpace.LossDb(1, frequency.Megahertz);
+        tracer = new(plan);
+        curves = [.. PathLossModels.ConstructionsOf(tracer, constructions).Select(construction => LossCurves.Of(construction, frequency))];
+    }
+
+    /// <inheritdoc/>
+    public PathLoss Between(Position from, Position to)
+    {
+        var path = new CrossedPath(tracer, from, to);
+        path.AddDistance(DistanceLossDb(path.DistanceMetres), isExtrapolated: false);
+        double floorShare = Cost231.FloorShare(path.Floors);
+        foreach (Crossing crossing in path.Crossings)
+        {
+            LossCurve curve = curves[crossing.Construction];
+            double share = crossing.Kind == LossKind.Floor ? floorShare : 1;
+            path.Add(crossing, share * crossing.Weight * curve.At(crossing.Cosine).Value, curve.IsExtrapolated);
+        }
+
+        return path.ToPathLoss(ModelNames.LogDistance);
+    }
+
+    /// <inheritdoc/>
+    public Decibels TotalBetween(Position from, Position to)
+    {
+        var sum = new LossSum(curves);
+        tracer.Visit(from, to, ref sum);
+        return new(DistanceLossDb(from.DistanceMetresTo(to)) + sum.OthersDb + (Cost231.FloorShare(sum.Floors) * sum.FloorsDb));
+    }
+
+    private double DistanceLossDb(double distanceMetres) =>
+        lossAtOneMetreDb + (decibelsPerDecade * Math.Log10(Math.Max(distanceMetres, FreeSpace.DistanceMetres.Min)));
+
+    private struct LossSum(LossCurve[] curves) : ICrossingVisitor
+    {
+        public double OthersDb, FloorsDb;
+        public int Floors;
+
+        public void Take(in Crossing crossing)
+        {
+            double lossDb = crossing.Weight * curves[crossing.Construction].At(crossing.Cosine).Value;
+            if (crossing.Kind == LossKind.Floor)
+            {
+                FloorsDb += lossDb;
+                Floors++;
+            }
+            else
+            {
+                OthersDb += lossDb;
+            }
+        }
+    }
+}
