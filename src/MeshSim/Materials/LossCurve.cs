@@ -9,7 +9,7 @@ namespace MeshSim.Materials;
 public sealed class LossCurve
 {
     /// <summary>Number of straight pieces between the cosine of the cap and 1.</summary>
-    public const int Intervals = 96;
+    public const int Intervals = 192;
 
     private static readonly double IntervalsPerCosine = Intervals / (1 - PlanningLoss.CapCosine);
 

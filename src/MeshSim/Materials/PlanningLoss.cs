@@ -30,9 +30,8 @@ public static class PlanningLoss
     /// <summary>Most that one element costs: behind anything thicker, energy arrives another way. Assumed.</summary>
     public static readonly Decibels Ceiling = new(50);
 
-    // Multiples of the square roots of primes, less their whole part, fill a cube evenly. They are fixed, so the same wall
-    // has the same loss everywhere.
-    private static readonly int[] Primes = [2, 3, 5, 7, 11, 13, 17, 19, 23, 29, 31, 37, 41, 43, 47, 53];
+    // Thickness factors, MaxLayers per set.
+    private static readonly double[] Factors = MakeFactors();
 
     /// <summary>The loss of layers at one frequency and angle.</summary>
     /// <param name="layers">Front face first; at least one, at most <see cref="MaxLayers"/>.</param>
@@ -67,18 +66,28 @@ public static class PlanningLoss
         var recursion = new LayerRecursion(permittivities, frequency, cosine, polarisation);
         Span<double> thicknessesMetres = stackalloc double[layers.Length];
         double sum = 0;
-        for (int set = 1; set <= ThicknessSets; set++)
+        for (int set = 0; set < ThicknessSets; set++)
         {
             for (int m = 0; m < layers.Length; m++)
-            {
-                double place = set * Math.Sqrt(Primes[m]);
-                double factor = 1 + (ThicknessSpread * ((2 * (place - Math.Floor(place))) - 1));
-                thicknessesMetres[m] = layers[m].ThicknessMetres * factor;
-            }
-
+                thicknessesMetres[m] = layers[m].ThicknessMetres * Factors[(set * MaxLayers) + m];
             sum += recursion.TransmittedPower(thicknessesMetres);
         }
 
         return sum / ThicknessSets;
+    }
+
+    // Multiples of the square roots of primes, less their whole part, fill a cube evenly. They are fixed, so the same wall
+    // has the same loss everywhere.
+    private static double[] MakeFactors()
+    {
+        ReadOnlySpan<int> primes = [2, 3, 5, 7, 11, 13, 17, 19, 23, 29, 31, 37, 41, 43, 47, 53];
+        var factors = new double[ThicknessSets * MaxLayers];
+        for (int i = 0; i < factors.Length; i++)
+        {
+            double place = ((i / MaxLayers) + 1) * Math.Sqrt(primes[i % MaxLayers]);
+            factors[i] = 1 + (ThicknessSpread * ((2 * (place - Math.Floor(place))) - 1));
+        }
+
+        return factors;
     }
 }

@@ -9,7 +9,7 @@ namespace MeshSim.Tests.Materials;
 /// <summary>The planning loss against its definition, for every construction shipped.</summary>
 public class LossCurveTests
 {
-    // Straight lines between 97 knots; a hundredth of a decibel decides no purchase.
+    // Straight lines between knots; a hundredth of a decibel decides no purchase.
     private const double InterpolationDb = 0.01;
 
     // A few roundings of numbers of some tens of decibels.

@@ -1,0 +1,43 @@
+using MeshSim.Propagation.Recommendations;
+
+namespace MeshSim.Tests.Propagation.Recommendations;
+
+/// <summary>The older form of ITU-R P.1238 against a table of 12 digits.</summary>
+public class P1238Tests
+{
+    [Fact]
+    public void Every_row_of_the_table_is_met()
+    {
+        List<PublishedRow> rows = PublishedTable.Read("Propagation/P1238_older.csv").Rows;
+        rows.Should().HaveCount(432);
+        foreach (PublishedRow row in rows)
+        {
+            var use = Enum.Parse<BuildingUse>(row["environment"], ignoreCase: true);
+            double coefficient = P1238.DistanceCoefficient(use), floorsDb = P1238.FloorLossDb(use, (int)row.Number("floors"));
+            coefficient.Should().Be(row.Number("N"), row.Place);
+            floorsDb.Should().Be(row.Number("Lf_dB"), row.Place);
+            P1238.LossDb(row.Number("d_m"), row.Number("f_MHz"), coefficient, floorsDb).ShouldBePrintedAs(row.Number("loss_dB"), row.Place);
+        }
+    }
+
+    [Theory]
+    [InlineData(433.92, true, true)]
+    [InlineData(868.4, true, true)]
+    [InlineData(1900, false, false)]
+    [InlineData(2440, false, true)]
+    public void Homes_below_1800_megahertz_are_an_extrapolation(double megahertz, bool coefficientMarked, bool floorsMarked)
+    {
+        P1238.IsCoefficientExtrapolated(new(megahertz)).Should().Be(coefficientMarked);
+        P1238.IsFloorLossExtrapolated(new(megahertz)).Should().Be(floorsMarked);
+    }
+
+    [Fact]
+    public void Distance_frequency_and_floors_are_refused_just_outside_their_range()
+    {
+        P1238.LossDb(P1238.DistanceMetres.Min, P1238.FrequencyMegahertz.Min, 28, 0).Should().BePositive();
+        ((Action)(() => P1238.LossDb(P1238.DistanceMetres.Min * 0.999, 2440, 28, 0))).Should().Throw<ArgumentOutOfRangeException>();
+        ((Action)(() => P1238.LossDb(1, P1238.FrequencyMegahertz.Min * 0.999, 28, 0))).Should().Throw<ArgumentOutOfRangeException>();
+        ((Action)(() => P1238.LossDb(1, P1238.FrequencyMegahertz.Max * 1.001, 28, 0))).Should().Throw<ArgumentOutOfRangeException>();
+        ((Action)(() => P1238.FloorLossDb(BuildingUse.Residential, -1))).Should().Throw<ArgumentOutOfRangeException>();
+    }
+}
