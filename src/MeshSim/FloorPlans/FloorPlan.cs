@@ -20,4 +20,23 @@ public sealed record FloorPlan(ImmutableArray<Storey> Storeys)
     /// <param name="heightMetres">Above that storey's floor, m.</param>
     public Position PositionOf(StoreyName storey, PlanPoint point, double heightMetres) =>
         new(point, Lattice.FromMetres(Storey(storey).ElevationMetres + heightMetres));
+
+    /// <summary>The same building with some doors and windows standing open; the others stay as they are.</summary>
+    /// <param name="openings">Names of openings of this plan.</param>
+    /// <exception cref="ArgumentException">No opening has one of the names.</exception>
+    public FloorPlan WithOpen(IEnumerable<string> openings)
+    {
+        var open = openings.ToHashSet();
+        if (open.Count == 0) return this;
+
+        var known = Storeys.SelectMany(storey => storey.Walls).SelectMany(wall => wall.Openings).Select(opening => opening.Name).ToHashSet();
+        if (open.FirstOrDefault(name => !known.Contains(name)) is { } unknown)
+            throw new ArgumentException($"no door or window is called \"{unknown}\"", nameof(openings));
+        return new([.. Storeys.Select(storey => storey with { Walls = [.. storey.Walls.Select(wall => Opened(wall, open))] })]);
+    }
+
+    private static Wall Opened(Wall wall, HashSet<string> open) => wall with
+    {
+        Openings = [.. wall.Openings.Select(opening => open.Contains(opening.Name) ? opening with { IsOpen = true } : opening)],
+    };
 }

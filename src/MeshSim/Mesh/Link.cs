@@ -37,4 +37,8 @@ public sealed record Link
     /// <summary>The other end.</summary>
     /// <param name="end">One of the two ends.</param>
     public DeviceId Other(DeviceId end) => end == From ? To : From;
+
+    /// <summary>Share of frames that arrive when one of the ends sends.</summary>
+    /// <param name="sender">One of the two ends.</param>
+    public double DeliveryFrom(DeviceId sender) => sender == From ? Delivery : ReverseDelivery;
 }

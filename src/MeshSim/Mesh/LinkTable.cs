@@ -1,0 +1,59 @@
+using System.Collections.Immutable;
+using MeshSim.Devices;
+using MeshSim.Propagation;
+using MeshSim.Quantities;
+using MeshSim.Radio;
+
+namespace MeshSim.Mesh;
+
+/// <summary>Who hears whom in one network.</summary>
+public static class LinkTable
+{
+    /// <summary>
+    /// Every pair of the network's devices that have power, whatever its margin. Pairs come in the order of the home's devices,
+    /// the earlier device as <see cref="Link.From"/>. The same links in the same order on any number of threads.
+    /// </summary>
+    /// <param name="home">The home.</param>
+    /// <param name="network">One of its networks.</param>
+    /// <param name="model">The path-loss model of the building, doors open or closed as the caller wants them.</param>
+    /// <param name="state">Which devices are off; null when all are on.</param>
+    public static ImmutableArray<Link> Compute(Home home, Network network, IPathLossModel model, State? state)
+    {
+        Device[] devices = [.. home.DevicesOf(network).Where(device => state is null || !state.TurnsOff(device))];
+        var pairs = (from first in Enumerable.Range(0, devices.Length)
+                     from second in Enumerable.Range(first + 1, devices.Length - first - 1)
+                     select (From: devices[first], To: devices[second])).ToArray();
+
+        var budget = new LinkBudget(network.Radio, home.Parameters.Shadowing);
+        var links = new Link[pairs.Length];
+        Parallel.For(0, pairs.Length, i => links[i] = Between(home, network, budget, model, pairs[i].From, pairs[i].To));
+        return [.. links];
+    }
+
+    private static Link Between(Home home, Network network, LinkBudget budget, IPathLossModel model, Device from, Device to)
+    {
+        PathLoss bare = model.Between(home.PositionOf(from), home.PositionOf(to));
+        PathLoss loss = bare with { Items = [.. bare.Items, MountingOf(from, network.Carrier), MountingOf(to, network.Carrier)] };
+        LinkLevels levels = budget.Between(PowerOf(from, network), PowerOf(to, network), loss.Total);
+        return new Link
+        {
+            From = from.Id,
+            To = to.Id,
+            PathLoss = loss,
+            Received = levels.Received,
+            Reverse = levels.Reverse,
+            Margin = levels.Margin,
+            Delivery = levels.Delivery,
+            ReverseDelivery = levels.ReverseDelivery,
+        };
+    }
+
+    private static PowerLevel PowerOf(Device device, Network network) => device.TransmitPower ?? network.Radio.TransmitPower;
+
+    private static LossItem MountingOf(Device device, Frequency carrier) => new()
+    {
+        Kind = LossKind.Mounting,
+        Name = $"{device.Id}: {device.Mounting.Name}",
+        Loss = device.Mounting.LossAt(carrier),
+    };
+}

@@ -1,0 +1,56 @@
+using MeshSim.Quantities;
+
+namespace MeshSim.Radio;
+
+/// <summary>What two radios of one kind make of the loss between them.</summary>
+/// <param name="Received">What the second receives of the first.</param>
+/// <param name="Reverse">What the first receives of the second.</param>
+/// <param name="Margin">How far the worse direction lies above the required level; negative when below.</param>
+/// <param name="Delivery">Share of frames that arrive at the second, expected over shadowing.</param>
+/// <param name="ReverseDelivery">Share of frames that arrive at the first.</param>
+public readonly record struct LinkLevels(PowerLevel Received, PowerLevel Reverse, Decibels Margin, double Delivery, double ReverseDelivery);
+
+/// <summary>The link budget between radios of one profile: level = power + antenna gain − loss + antenna gain.</summary>
+public sealed class LinkBudget
+{
+    private readonly RadioProfile _profile;
+    private readonly Receiver _receiver;
+    private readonly DeliveryRatio _delivery;
+
+    /// <summary>The budget of a profile.</summary>
+    /// <param name="profile">The kind of radio at both ends.</param>
+    /// <param name="shadowing">Standard deviation of log-normal shadowing, within <see cref="DeliveryRatio.ShadowingDb"/>.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A figure of the profile, or the standard deviation, is outside its range.</exception>
+    public LinkBudget(RadioProfile profile, Decibels shadowing)
+    {
+        _profile = profile;
+        _receiver = new Receiver(profile);
+        _delivery = new DeliveryRatio(_receiver, shadowing);
+    }
+
+    /// <summary>The level that a receiver needs.</summary>
+    public PowerLevel RequiredLevel => _receiver.RequiredLevel;
+
+    /// <summary>What arrives of a transmission.</summary>
+    /// <param name="transmitPower">At the sender's antenna connector.</param>
+    /// <param name="loss">Between the antennas, mountings included.</param>
+    public PowerLevel Received(PowerLevel transmitPower, Decibels loss) =>
+        transmitPower + _profile.AntennaGain - loss + _profile.AntennaGain;
+
+    /// <summary>The margin of the worse direction: a frame counts only when its acknowledgement comes back.</summary>
+    /// <param name="power">Transmit power of one end.</param>
+    /// <param name="otherPower">Transmit power of the other.</param>
+    /// <param name="loss">Between the antennas, mountings included; the same both ways.</param>
+    public Decibels Margin(PowerLevel power, PowerLevel otherPower, Decibels loss) =>
+        Decibels.Min(Received(power, loss) - RequiredLevel, Received(otherPower, loss) - RequiredLevel);
+
+    /// <summary>Both directions of a link.</summary>
+    /// <param name="power">Transmit power of the first end.</param>
+    /// <param name="otherPower">Transmit power of the second.</param>
+    /// <param name="loss">Between the antennas, mountings included; the same both ways.</param>
+    public LinkLevels Between(PowerLevel power, PowerLevel otherPower, Decibels loss)
+    {
+        PowerLevel received = Received(power, loss), reverse = Received(otherPower, loss);
+        return new(received, reverse, Margin(power, otherPower, loss), _delivery.At(received), _delivery.At(reverse));
+    }
+}

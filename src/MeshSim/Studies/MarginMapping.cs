@@ -1,0 +1,88 @@
+using System.Collections.Immutable;
+using MeshSim.Devices;
+using MeshSim.FloorPlans;
+using MeshSim.FloorPlans.Geometry;
+using MeshSim.Propagation;
+using MeshSim.Propagation.Fields;
+using MeshSim.Quantities;
+using MeshSim.Radio;
+
+namespace MeshSim.Studies;
+
+/// <summary>Where a battery device could be carried and still be heard.</summary>
+internal static class MarginMapping
+{
+    /// <summary>
+    /// The coordinator and the routers that are reached with at least one link to spare: who a battery device can speak to.
+    /// In a star the coordinator alone.
+    /// </summary>
+    public static ImmutableArray<Device> RelaysOf(NetworkCoverage coverage)
+    {
+        Network network = coverage.Network;
+        var reached = coverage.Devices
+            .Where(reach => reach.Route is { } route && route.Hops < network.HopLimit)
+            .Select(reach => reach.Device)
+            .ToHashSet();
+        bool isOn(Device device) => coverage.State is null || !coverage.State.TurnsOff(device);
+        return
+        [
+            .. coverage.Home.DevicesOf(network).Where(device =>
+                isOn(device)
+                && (device.Id == network.Coordinator
+                    || (network.Radio.Topology == Topology.Mesh && device.Role == Role.Router && reached.Contains(device.Id)))),
+        ];
+    }
+
+    /// <summary>
+    /// Margin at every point of a grid, dB: worse direction between a device on the surface with the profile's power and a relay,
+    /// best relay; negative infinity when there is no relay.
+    /// </summary>
+    public static Field BestMargin(NetworkCoverage coverage, ImmutableArray<Device> relays, IPathLossModel model, FieldGrid grid)
+    {
+        RadioProfile radio = coverage.Network.Radio;
+        var budget = new LinkBudget(radio, coverage.Home.Parameters.Shadowing);
+        var best = new float[grid.Count];
+        Array.Fill(best, float.NegativeInfinity);
+        foreach (Device relay in relays)
+        {
+            Decibels mounting = relay.Mounting.LossAt(coverage.Network.Carrier);
+            PowerLevel power = relay.TransmitPower ?? radio.TransmitPower;
+            float[] lossesDb = LossesFrom(coverage.Home.PositionOf(relay), model, grid);
+            for (int i = 0; i < best.Length; i++)
+            {
+                Decibels margin = budget.Margin(radio.TransmitPower, power, mounting + new Decibels(lossesDb[i]));
+                best[i] = Math.Max(best[i], (float)margin.Value);
+            }
+        }
+
+        return new Field(grid, best);
+    }
+
+    /// <summary>Share of a room's grid points below a margin, 0 to 1; not-a-number when no point of the grid lies in the room.</summary>
+    public static double DarkShare(Room room, Field margin, Decibels designMargin)
+    {
+        int inside = 0, dark = 0;
+        for (int row = 0; row < margin.Grid.Rows; row++)
+        {
+            for (int column = 0; column < margin.Grid.Columns; column++)
+            {
+                if (!room.Outline.Contains(margin.Grid.At(column, row).Plan)) continue;
+                inside++;
+                if (margin[column, row] < designMargin.Value) dark++;
+            }
+        }
+
+        return dark / (double)inside;
+    }
+
+    private static float[] LossesFrom(Position transmitter, IPathLossModel model, FieldGrid grid)
+    {
+        var lossesDb = new float[grid.Count];
+        Parallel.For(0, grid.Rows, row =>
+        {
+            for (int column = 0; column < grid.Columns; column++)
+                lossesDb[(row * grid.Columns) + column] = (float)model.TotalBetween(transmitter, grid.At(column, row)).Value;
+        });
+        return lossesDb;
+    }
+}
