@@ -1,0 +1,153 @@
+using System.Collections.Immutable;
+using MeshSim.Files.Diagnostics;
+using MeshSim.Files.Sources;
+using MeshSim.Quantities;
+
+namespace MeshSim.Files.Yaml;
+
+/// <summary>Reads the values of one map whose keys are all known beforehand.</summary>
+internal sealed class MapReader
+{
+    private readonly YamlMap _map;
+    private readonly string _what;
+    private readonly DiagnosticList _problems;
+
+    private MapReader(YamlMap map, string what, DiagnosticList problems)
+    {
+        _map = map;
+        _what = what;
+        _problems = problems;
+    }
+
+    /// <summary>Where the map begins.</summary>
+    public SourcePlace Place => _map.Place;
+
+    /// <summary>Opens a node as a map and reports every key that does not belong there; null with an error when it is no map.</summary>
+    /// <param name="node">The node.</param>
+    /// <param name="what">What it describes, with article: "a storey".</param>
+    /// <param name="problems">Takes the errors.</param>
+    /// <param name="keys">The keys that belong there.</param>
+    public static MapReader? Open(YamlNode node, string what, DiagnosticList problems, params string[] keys)
+    {
+        if (node is not YamlMap map)
+        {
+            problems.Error(node.Place, $"{what} is written as keys with values, not as {node.Describe}", $"known keys: {string.Join(", ", keys)}");
+            return null;
+        }
+
+        foreach (YamlEntry entry in map.Entries)
+            if (!keys.Contains(entry.Key)) problems.Error(entry.Place, $"{what} has no key {KnownNames.Quote(entry.Key)}", HelpForKey(entry, keys));
+        return new(map, what, problems);
+    }
+
+    /// <summary>Whether a key is there.</summary>
+    public bool Has(string key) => _map.Find(key) is not null;
+
+    /// <summary>The value of a key, or null when the key is not there.</summary>
+    public YamlNode? Find(string key) => _map.Find(key)?.Value;
+
+    /// <summary>Where the value of a key begins, or the map when the key is not there.</summary>
+    public SourcePlace PlaceOf(string key) => Find(key)?.Place ?? Place;
+
+    /// <summary>The value of a key; null with an error when it is not there.</summary>
+    public YamlNode? Require(string key)
+    {
+        YamlNode? value = Find(key);
+        if (value is null) _problems.Error(Place, $"{_what} lacks the key \"{key}\"", $"add \"{key}:\" and its value");
+        return value;
+    }
+
+    /// <summary>The text of a key; null when the key is not there, and with an error when it holds something else.</summary>
+    public string? Text(string key) => Find(key) is { } value ? TextOf(value, key) : null;
+
+    /// <summary>The text of a key; null with an error when there is none.</summary>
+    public string? RequiredText(string key) => Require(key) is { } value ? TextOf(value, key) : null;
+
+    /// <summary>The number of a key; null when the key is not there, and with an error when it is not a number in the range.</summary>
+    public double? Number(string key, ValidRange range) => Find(key) is { } value ? NumberOf(value, $"\"{key}\"", range) : null;
+
+    /// <summary>The number of a key; null with an error when there is none in the range.</summary>
+    public double? RequiredNumber(string key, ValidRange range) => Require(key) is { } value ? NumberOf(value, $"\"{key}\"", range) : null;
+
+    /// <summary>The whole number of a key; null when the key is not there, and with an error when it is not one in the range.</summary>
+    public int? WholeNumber(string key, ValidRange range)
+    {
+        if (Number(key, range) is not { } number) return null;
+        if (number == Math.Floor(number)) return (int)number;
+        _problems.Error(PlaceOf(key), $"\"{key}\" must be a whole number", FormattableString.Invariant($"write {Math.Floor(number)} or {Math.Ceiling(number)}"));
+        return null;
+    }
+
+    /// <summary>Whether a key says yes; false when it is not there.</summary>
+    public bool Flag(string key)
+    {
+        if (Find(key) is not { } value) return false;
+        if (value is YamlText { Text: "true" or "yes" }) return true;
+        if (value is YamlText { Text: "false" or "no" }) return false;
+        _problems.Error(value.Place, $"\"{key}\" is neither yes nor no: {value.Describe}", "write true or false");
+        return false;
+    }
+
+    /// <summary>The items of a list; none when the key is not there, and with an error when it holds something else.</summary>
+    public ImmutableArray<YamlNode> List(string key)
+    {
+        switch (Find(key))
+        {
+            case null or YamlText { IsEmpty: true }: return [];
+            case YamlList list: return list.Items;
+            case { } other:
+                _problems.Error(other.Place, $"\"{key}\" is written as a list, not as {other.Describe}", "write [a, b] or one item a line, each after a hyphen");
+                return [];
+        }
+    }
+
+    /// <summary>The texts of a list, each with its place.</summary>
+    public ImmutableArray<PlacedName> Names(string key) =>
+        [.. List(key).Select(node => (node, text: TextOf(node, key))).Where(pair => pair.text is not null).Select(pair => new PlacedName(pair.text!, pair.node.Place))];
+
+    /// <summary>The number of a node; null with an error when it is not one in the range.</summary>
+    /// <param name="node">The node.</param>
+    /// <param name="what">What the number is, for the message.</param>
+    /// <param name="range">Accepted values.</param>
+    public double? NumberOf(YamlNode node, string what, ValidRange range)
+    {
+        if (node is not YamlText { IsEmpty: false } scalar)
+        {
+            _problems.Error(node.Place, $"{what} must be a number, not {node.Describe}", $"write a number, {range}");
+            return null;
+        }
+
+        if (NumberText.Parse(scalar.Text) is not { } number)
+        {
+            (string message, string help) = NumberText.Explain(scalar.Text);
+            _problems.Error(node.Place, $"{what}: {message}", help);
+            return null;
+        }
+
+        if (range.Contains(number)) return number;
+        _problems.Error(node.Place, FormattableString.Invariant($"{what} is {number}"), $"it must be {range}".TrimEnd());
+        return null;
+    }
+
+    private string? TextOf(YamlNode node, string key)
+    {
+        if (node is YamlText { IsEmpty: false } scalar && NameText.IsUsable(scalar.Text)) return scalar.Text;
+        string help = node is YamlText { IsEmpty: false } ? NameText.Rule : "write a text";
+        _problems.Error(node.Place, $"\"{key}\" must be a text, not {node.Describe}", help);
+        return null;
+    }
+
+    private static string HelpForKey(YamlEntry entry, string[] keys)
+    {
+        // In brackets, "at: 1,2" reads as at = 1 and a key 2 without a value.
+        bool isDecimalComma = entry.Value is YamlText { IsEmpty: true } && NumberText.Parse(entry.Key) is not null;
+        return isDecimalComma
+            ? "if the comma before it is meant as a decimal comma, use a point"
+            : KnownNames.Help(entry.Key, keys, "keys");
+    }
+}
+
+/// <summary>A name as it stands in a file.</summary>
+/// <param name="Name">The name.</param>
+/// <param name="Place">Where it stands.</param>
+internal readonly record struct PlacedName(string Name, SourcePlace Place);
