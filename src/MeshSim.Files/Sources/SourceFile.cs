@@ -63,7 +63,7 @@ internal sealed class SourceFile
             return null;
         }
 
-        return Decode(path, bytes, problems);
+        return FromBytes(path, bytes, problems);
     }
 
     private static byte[] ReadAtMost(FileStream stream, int mostBytes)
@@ -81,7 +81,11 @@ internal sealed class SourceFile
         return content.ToArray();
     }
 
-    private static SourceFile? Decode(string path, byte[] bytes, DiagnosticList problems)
+    /// <summary>Takes content for a file; null with an error when it is not text.</summary>
+    /// <param name="path">How the file is printed.</param>
+    /// <param name="bytes">Its content.</param>
+    /// <param name="problems">Takes the error.</param>
+    public static SourceFile? FromBytes(string path, byte[] bytes, DiagnosticList problems)
     {
         if (bytes.AsSpan().StartsWith(Encoding.UTF8.Preamble)) bytes = bytes[Encoding.UTF8.Preamble.Length..];
 
