@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using MeshSim.Files.Diagnostics;
 using MeshSim.Files.Sources;
 using MeshSim.Files.Tables;
-using MeshSim.FloorPlans;
 using MeshSim.Materials;
 using MeshSim.Quantities;
 

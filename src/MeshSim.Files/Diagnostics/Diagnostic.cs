@@ -16,10 +16,13 @@ public enum Severity
 /// <param name="Column">Character in the line, from 1.</param>
 /// <param name="Severity">How much it matters.</param>
 /// <param name="Message">What is wrong.</param>
-/// <param name="Help">What would be right.</param>
+/// <param name="Help">What would be right; empty when there is nothing to suggest.</param>
 public sealed record Diagnostic(string File, int Line, int Column, Severity Severity, string Message, string Help)
 {
     /// <summary>The line that is printed; editors jump to it.</summary>
-    public override string ToString() =>
-        FormattableString.Invariant($"{File}({Line},{Column}): {(Severity == Severity.Error ? "error" : "notice")}: {Message}; {Help}");
+    public override string ToString()
+    {
+        string severity = Severity == Severity.Error ? "error" : "notice", help = Help.Length > 0 ? "; " + Help : "";
+        return FormattableString.Invariant($"{File}({Line},{Column}): {severity}: {Message}{help}");
+    }
 }

@@ -23,8 +23,11 @@ internal sealed class DiagnosticList
     /// <param name="files">The files of the run, in the order in which their diagnostics are shown.</param>
     public DiagnosticList(ImmutableArray<string> files) => _files = files;
 
+    /// <summary>How many errors there are.</summary>
+    public int ErrorCount { get; private set; }
+
     /// <summary>Whether there is an error.</summary>
-    public bool HasErrors { get; private set; }
+    public bool HasErrors => ErrorCount > 0;
 
     /// <summary>Whether a file has an error.</summary>
     public bool HasErrorsIn(string file) => _counts.GetValueOrDefault((file, Severity.Error)) > 0;
@@ -65,7 +68,7 @@ internal sealed class DiagnosticList
 
     private void Add(SourcePlace place, Severity severity, string message, Func<string> help)
     {
-        HasErrors |= severity == Severity.Error;
+        if (severity == Severity.Error) ErrorCount++;
         int count = _counts.GetValueOrDefault((place.File, severity));
         _counts[(place.File, severity)] = count + 1;
         if (count < KeptPerFile) _kept.Add(new(place.File, place.Line, place.Column, severity, message, help()));

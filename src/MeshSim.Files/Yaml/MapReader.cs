@@ -40,6 +40,17 @@ internal sealed class MapReader
         return new(map, what, problems);
     }
 
+    /// <summary>Whether the key of an entry is fit for a name; an error when not.</summary>
+    /// <param name="entry">The entry.</param>
+    /// <param name="what">What it names, with article.</param>
+    /// <param name="problems">Takes the error.</param>
+    public static bool CheckName(YamlEntry entry, string what, DiagnosticList problems)
+    {
+        if (NameText.IsUsable(entry.Key)) return true;
+        problems.Error(entry.Place, $"{KnownNames.Quote(entry.Key)} cannot be the name of {what}", NameText.Rule);
+        return false;
+    }
+
     /// <summary>Whether a key is there.</summary>
     public bool Has(string key) => _map.Find(key) is not null;
 

@@ -1,0 +1,121 @@
+using System.Collections.Immutable;
+using MeshSim.Files.Datasets;
+using MeshSim.Files.Diagnostics;
+using MeshSim.Files.Sources;
+using MeshSim.Files.Yaml;
+using MeshSim.FloorPlans;
+using MeshSim.Materials;
+using MeshSim.Quantities;
+
+namespace MeshSim.Files.Homes;
+
+/// <summary>The constructions that one home may name: those of the catalogue and those that it defines.</summary>
+internal sealed class ConstructionReader
+{
+    /// <summary>Spread of a construction that states none: assumed, that of a wall of doubtful build-up in the catalogue.</summary>
+    public static readonly Decibels AssumedSpread = new(3);
+
+    private readonly DiagnosticList _problems;
+    private readonly ImmutableDictionary<ConstructionName, Construction>.Builder _known = Catalogues.ConstructionsByName.ToBuilder();
+
+    // Names in the order in which they are suggested; a definition that could not be read counts as known here.
+    private readonly List<string> _names = [.. Catalogues.Constructions.Select(construction => construction.Name.Value)];
+
+    private ConstructionReader(DiagnosticList problems) => _problems = problems;
+
+    /// <summary>All that may be named.</summary>
+    public ImmutableDictionary<ConstructionName, Construction> Known => _known.ToImmutable();
+
+    /// <summary>Reads the home's own constructions.</summary>
+    public static ConstructionReader Read(MapReader home, DiagnosticList problems)
+    {
+        ConstructionReader reader = new(problems);
+        foreach (YamlNode node in home.List("constructions")) reader.ReadOne(node);
+        return reader;
+    }
+
+    /// <summary>The construction that a key names; null when it names none, with an error when it must or when the name is unknown.</summary>
+    public ConstructionName? Find(MapReader map, string key, bool isRequired)
+    {
+        string? name = isRequired ? map.RequiredText(key) : map.Text(key);
+        if (name is null) return null;
+        if (_names.Contains(name)) return new ConstructionName(name);
+        _problems.Error(map.PlaceOf(key), $"no construction is called {KnownNames.Quote(name)}", () => KnownNames.Help(name, _names, "constructions"));
+        return null;
+    }
+
+    private void ReadOne(YamlNode node)
+    {
+        MapReader? map = MapReader.Open(node, "a construction", _problems, "construction", "use", "layers", "stated", "spread", "description", "source");
+        if (map?.RequiredText("construction") is not { } name) return;
+        if (_names.Contains(name))
+        {
+            _problems.Error(map.PlaceOf("construction"), $"there is already a construction called {KnownNames.Quote(name)}", "give it a name that neither the catalogue nor this list has");
+            return;
+        }
+
+        _names.Add(name);
+        if (map.Has("layers") == map.Has("stated"))
+        {
+            _problems.Error(map.Place, "a construction has either layers or stated losses", "write \"layers: material:mm, material:mm\" or \"stated: {868.4: 5}\"");
+            return;
+        }
+
+        Construction construction = new()
+        {
+            Name = new(name),
+            Description = map.Text("description") ?? name,
+            Use = UseOf(map),
+            Layers = map.Has("layers") ? LayersOf(map) : [],
+            Stated = map.Has("stated") ? StatedOf(map) : [],
+            Spread = map.Number("spread", ConstructionRows.SpreadDb) is { } spreadDb ? new(spreadDb) : AssumedSpread,
+            Source = map.Text("source") ?? "stated by the home",
+        };
+        _known[construction.Name] = construction;
+    }
+
+    private ConstructionUse UseOf(MapReader map)
+    {
+        if (map.Text("use") is not { } use) return ConstructionUse.Wall;
+        if (ConstructionRows.Uses.TryGetValue(use, out ConstructionUse found)) return found;
+        _problems.Error(map.PlaceOf("use"), $"unknown use {KnownNames.Quote(use)}", KnownNames.Help(use, [.. ConstructionRows.Uses.Keys], "uses"));
+        return ConstructionUse.Wall;
+    }
+
+    private ImmutableArray<Layer> LayersOf(MapReader map)
+    {
+        if (map.Text("layers") is not { } text) return [];
+        ParsedLayers parsed = LayerText.Parse(text, Catalogues.FindMaterial);
+        foreach (LayerProblem problem in parsed.Problems)
+        {
+            string help = problem.Kind == LayerProblemKind.UnknownMaterial
+                ? KnownNames.Help(problem.Text, Catalogues.MaterialNames, "materials")
+                : "write material:millimetres, such as \"brick:102.5, air:50, block:100\"";
+            _problems.Error(map.PlaceOf("layers"), problem.Message, help);
+        }
+
+        return parsed.Layers;
+    }
+
+    private ImmutableArray<StatedLoss> StatedOf(MapReader map)
+    {
+        if (map.Find("stated") is not YamlMap { Entries.Length: > 0 } stated)
+        {
+            _problems.Error(map.PlaceOf("stated"), "stated losses are written as megahertz and decibels", "write {433.92: 3, 868.4: 4, 2440: 8}");
+            return [];
+        }
+
+        ImmutableArray<StatedLoss>.Builder losses = ImmutableArray.CreateBuilder<StatedLoss>();
+        foreach (YamlEntry entry in stated.Entries)
+        {
+            double? megahertz = map.NumberOf(new YamlText(entry.Place, entry.Key, IsEmpty: false), "the frequency", ConstructionRows.StatedMegahertz);
+            double? lossDb = map.NumberOf(entry.Value, "the loss", ConstructionRows.LossDb);
+            if (megahertz is null || lossDb is null) continue;
+            if (losses.Any(loss => loss.Frequency.Megahertz == megahertz))
+                _problems.Error(entry.Place, $"the loss at {NumberText.Of(megahertz.Value)} MHz is stated twice", "keep one");
+            losses.Add(new(new(megahertz.Value), new(lossDb.Value)));
+        }
+
+        return [.. losses.OrderBy(loss => loss.Frequency)];
+    }
+}

@@ -1,0 +1,97 @@
+using System.Collections.Immutable;
+using MeshSim.Devices;
+using MeshSim.Files.Diagnostics;
+using MeshSim.Files.Sources;
+using MeshSim.Files.Yaml;
+using MeshSim.FloorPlans.Geometry;
+using MeshSim.Quantities;
+
+namespace MeshSim.Files.Homes;
+
+/// <summary>Reads <c>home.yaml</c>.</summary>
+internal static class HomeFileReader
+{
+    /// <summary>Accepted directions of north.</summary>
+    public static readonly ValidRange NorthDegrees = new(-360, 360, "degrees");
+
+    /// <summary>Accepted path-loss exponents: wave-guiding corridors lie below 2, no published indoor figure above 6.</summary>
+    public static readonly ValidRange Exponent = new(1, 6, "");
+
+    /// <summary>Accepted standard deviations of shadowing.</summary>
+    public static readonly ValidRange ShadowingDb = new(0, 20, "dB");
+
+    /// <summary>Accepted availabilities.</summary>
+    public static readonly ValidRange Availability = new(0.5, 0.999, "");
+
+    /// <summary>Reads a home; null with an error when nothing can be made of the file.</summary>
+    public static HomeDocument? Read(SourceFile file, DiagnosticList problems)
+    {
+        if (YamlTree.Parse(file, problems) is not { } root) return null;
+        MapReader? map = MapReader.Open(root, "a home", problems, "home", "region", "north", "model", "constructions", "storeys", "networks", "wifi", "states");
+        if (map is null) return null;
+
+        PlanningParameters parameters = ReadParameters(map, problems);
+        ConstructionReader constructions = ConstructionReader.Read(map, problems);
+        DescribedPlaces places = new();
+        return new()
+        {
+            Name = map.RequiredText("home") ?? "",
+            Region = ReadRegion(map, problems),
+            Parameters = parameters,
+            Constructions = constructions.Known,
+            Storeys = ReadStoreys(map, parameters.NorthDegrees, constructions, places, problems),
+            Places = places,
+            Networks = NetworkReader.Read(map, problems),
+            AccessPoints = AccessPointReader.Read(map, problems),
+            States = StateReader.Read(map, problems),
+        };
+    }
+
+    private static string ReadRegion(MapReader map, DiagnosticList problems)
+    {
+        if (map.RequiredText("region") is not { } region) return "";
+        if (Catalogues.Regions.Contains(region)) return region;
+        problems.Error(map.PlaceOf("region"), $"unknown region {KnownNames.Quote(region)}", KnownNames.Help(region, Catalogues.Regions, "regions"));
+        return "";
+    }
+
+    private static PlanningParameters ReadParameters(MapReader home, DiagnosticList problems)
+    {
+        PlanningParameters defaults = new() { NorthDegrees = home.Number("north", NorthDegrees) ?? 0 };
+        if (home.Find("model") is not { } node) return defaults;
+        if (MapReader.Open(node, "the model", problems, "exponent", "shadowing", "availability") is not { } map) return defaults;
+        return defaults with
+        {
+            Exponent = map.Number("exponent", Exponent) ?? defaults.Exponent,
+            Shadowing = map.Number("shadowing", ShadowingDb) is { } shadowingDb ? new(shadowingDb) : defaults.Shadowing,
+            Availability = map.Number("availability", Availability) ?? defaults.Availability,
+        };
+    }
+
+    private static ImmutableArray<StoreyDocument> ReadStoreys(MapReader home, double northDegrees, ConstructionReader constructions, DescribedPlaces places, DiagnosticList problems)
+    {
+        if (home.Require("storeys") is null) return [];
+        ImmutableArray<StoreyDocument>.Builder storeys = ImmutableArray.CreateBuilder<StoreyDocument>();
+        ImmutableArray<YamlNode> nodes = home.List("storeys");
+        if (nodes.IsEmpty && home.Find("storeys") is YamlList or YamlText { IsEmpty: true })
+            problems.Error(home.PlaceOf("storeys"), "the home has no storey", "list at least one under \"storeys:\"");
+
+        foreach (YamlNode node in nodes)
+        {
+            StoreyDocument? below = storeys.Count == 0 ? null : storeys[^1];
+            if (StoreyReader.Read(node, below, northDegrees, constructions, places, problems) is not { } storey) continue;
+            if (storey.Description.ElevationMetres + storey.Description.CeilingMetres > Lattice.CoordinateMetres.Max)
+            {
+                problems.Error(storey.Place, FormattableString.Invariant($"this storey ends more than {Lattice.CoordinateMetres.Max} m above the lowest floor"), "a home is lower");
+                break;
+            }
+
+            storeys.Add(storey);
+        }
+
+        UniqueNames.Check(storeys.Select(storey => new PlacedName(storey.Description.Name.Value, storey.Place)), "storey", problems);
+        UniqueNames.Check(storeys.SelectMany(storey => storey.RoomNames), "room", problems);
+        UniqueNames.Check(storeys.SelectMany(storey => storey.OpeningNames), "opening", problems);
+        return storeys.ToImmutable();
+    }
+}
