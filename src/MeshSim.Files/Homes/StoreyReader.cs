@@ -17,6 +17,8 @@ internal sealed class StoreyReader
     /// <summary>Accepted thicknesses of a floor structure.</summary>
     public static readonly ValidRange StructureMetres = new(0.01, 3, "m");
 
+    private static readonly ImmutableArray<string> FloorKeys = ["floor", "structure", "stairwells"];
+
     private readonly MapReader _map;
     private readonly ConstructionReader _constructions;
     private readonly DescribedPlaces _places;
@@ -79,7 +81,7 @@ internal sealed class StoreyReader
     {
         if (isLowest)
         {
-            foreach (string key in new[] { "floor", "structure", "stairwells" }.Where(_map.Has))
+            foreach (string key in FloorKeys.Where(_map.Has))
                 _problems.Error(_map.PlaceOf(key), $"the lowest storey has no \"{key}\"", "storeys are listed lowest first; nothing below the lowest one is planned");
             return null;
         }

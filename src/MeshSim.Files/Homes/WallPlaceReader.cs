@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using MeshSim.Files.Diagnostics;
 using MeshSim.Files.Yaml;
-using MeshSim.FloorPlans;
 using MeshSim.FloorPlans.Descriptions;
 
 namespace MeshSim.Files.Homes;

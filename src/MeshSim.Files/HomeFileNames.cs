@@ -1,0 +1,22 @@
+using System.Collections.Immutable;
+
+namespace MeshSim.Files;
+
+/// <summary>The files of a home folder.</summary>
+internal static class HomeFileNames
+{
+    /// <summary>Structure.</summary>
+    public const string Home = "home.yaml";
+
+    /// <summary>What is installed or intended.</summary>
+    public const string Devices = "devices.csv";
+
+    /// <summary>Where a repeater could go.</summary>
+    public const string Outlets = "outlets.csv";
+
+    /// <summary>What was measured.</summary>
+    public const string Readings = "readings.csv";
+
+    /// <summary>All four.</summary>
+    public static readonly ImmutableArray<string> All = [Home, Devices, Outlets, Readings];
+}

@@ -1,0 +1,143 @@
+using System.Collections.Immutable;
+using MeshSim.Devices;
+using MeshSim.Files.Diagnostics;
+using MeshSim.Files.Homes;
+using MeshSim.Files.Sources;
+using MeshSim.Files.Yaml;
+using MeshSim.Quantities;
+using MeshSim.Radio;
+
+namespace MeshSim.Files.Tables;
+
+/// <summary>Reads <c>devices.csv</c>.</summary>
+internal sealed class DeviceTable
+{
+    /// <summary>Columns that must be there.</summary>
+    public static readonly ImmutableArray<string> Required = ["id", "network", "power", "storey", "x", "y", "height"];
+
+    /// <summary>Columns that may be there.</summary>
+    public static readonly ImmutableArray<string> Optional = ["name", "kind", "role", "room", "mounting", "circuit", "switched_by", "tx_dbm", "note"];
+
+    /// <summary>How power sources are written.</summary>
+    public static readonly IReadOnlyDictionary<string, PowerSource> PowerWords = new Dictionary<string, PowerSource>
+    {
+        ["mains"] = PowerSource.Mains,
+        ["battery"] = PowerSource.Battery,
+        ["usb"] = PowerSource.Usb,
+    };
+
+    /// <summary>How roles are written.</summary>
+    public static readonly IReadOnlyDictionary<string, Role> RoleWords = new Dictionary<string, Role>
+    {
+        ["coordinator"] = Role.Coordinator,
+        ["router"] = Role.Router,
+        ["end device"] = Role.EndDevice,
+    };
+
+    /// <summary>The mounting of a device that states none.</summary>
+    public const string DefaultMounting = "surface";
+
+    private static readonly ValidRange TransmitDbm = new(-40, 40, "dBm");
+
+    private readonly RoomFinder _rooms;
+    private readonly HomeDocument? _home;
+    private readonly DiagnosticList _problems;
+
+    private DeviceTable(HomeDocument? home, IReadOnlyList<BuiltStorey>? storeys, DiagnosticList problems)
+    {
+        _home = home;
+        _rooms = new(storeys, problems);
+        _problems = problems;
+    }
+
+    /// <summary>The devices that could be read, in the order written.</summary>
+    public List<Device> Devices { get; } = [];
+
+    /// <summary>Every id with its place and its network, whether the rest could be read or not. The first of two equal ids counts.</summary>
+    public Dictionary<string, (SourcePlace Place, string? Network)> Ids { get; } = [];
+
+    /// <summary>Every circuit, in the order of its first device.</summary>
+    public HashSet<string> Circuits { get; } = [];
+
+    /// <summary>Every manual switch, in the order of its first device.</summary>
+    public HashSet<string> Switches { get; } = [];
+
+    /// <summary>Reads the table; null with an error when it is no table of devices.</summary>
+    /// <param name="file">The file.</param>
+    /// <param name="home">What <c>home.yaml</c> says; null when nothing could be made of it.</param>
+    /// <param name="storeys">Its storeys as built, or null.</param>
+    /// <param name="problems">Takes the errors and notices.</param>
+    public static DeviceTable? Read(SourceFile file, HomeDocument? home, IReadOnlyList<BuiltStorey>? storeys, DiagnosticList problems)
+    {
+        if (CsvTable.Read(file, Required, Optional, problems) is not { } table) return null;
+
+        DeviceTable devices = new(home, storeys, problems);
+        List<PlacedName> ids = [];
+        foreach (CsvRow row in table.Rows) devices.ReadRow(new(row, problems), ids);
+        UniqueNames.Check(ids, "device", problems);
+        return devices;
+    }
+
+    private void ReadRow(RowReader row, List<PlacedName> ids)
+    {
+        string? id = row.RequiredText("id"), networkName = row.RequiredText("network");
+        if (id is not null)
+        {
+            ids.Add(new(id, row.PlaceOf("id")));
+            Ids.TryAdd(id, (row.PlaceOf("id"), networkName));
+        }
+
+        string? circuit = row.Text("circuit"), manualSwitch = row.Text("switched_by");
+        if (circuit is not null) Circuits.Add(circuit);
+        if (manualSwitch is not null) Switches.Add(manualSwitch);
+
+        int errorsBefore = _problems.ErrorCount;
+        string name = row.Text("name") ?? id ?? "", kind = row.Text("kind") ?? "";
+        PowerSource? power = row.RequiredChoice("power", PowerWords);
+        Role? stated = row.Choice("role", RoleWords);
+        Mounting? mounting = FindMounting(row);
+        double? transmitDbm = row.Number("tx_dbm", TransmitDbm);
+        FoundPlace? place = _rooms.Find(row);
+        NetworkDocument? network = FindNetwork(row, networkName);
+        if (id is null || power is null || network is null) return;
+        Role role = RoleRules.Decide(row, new(id), power.Value, stated, network, _problems);
+        if (_problems.ErrorCount > errorsBefore || place is not { } found || mounting is null) return;
+        Devices.Add(new()
+        {
+            Id = new(id),
+            Name = name,
+            Network = new(network.Name.Name),
+            Kind = kind,
+            Power = power.Value,
+            Role = role,
+            Storey = found.Storey,
+            Point = found.Point,
+            HeightMetres = found.HeightMetres,
+            Room = found.Room,
+            Mounting = mounting,
+            Circuit = circuit,
+            SwitchedBy = manualSwitch,
+            TransmitPower = transmitDbm is { } dbm ? new PowerLevel(dbm) : null,
+            Note = row.Note("note"),
+        });
+        if (transmitDbm is not null) BandNotices.OfDevice(row.PlaceOf("tx_dbm"), Devices[^1], network, _home!, _problems);
+    }
+
+    private NetworkDocument? FindNetwork(RowReader row, string? name)
+    {
+        if (_home is null || name is null) return null;
+        NetworkDocument? network = _home.Networks.FirstOrDefault(candidate => candidate.Name.Name == name);
+        if (network is null)
+            _problems.Error(row.PlaceOf("network"), $"no network is called {KnownNames.Quote(name)}", () => KnownNames.Help(name, [.. _home.Networks.Select(candidate => candidate.Name.Name)], "networks"));
+        return network;
+    }
+
+    private Mounting? FindMounting(RowReader row)
+    {
+        string name = row.Text("mounting") ?? DefaultMounting;
+        Mounting? mounting = Catalogues.Mountings.FirstOrDefault(candidate => candidate.Name == name);
+        if (mounting is null)
+            _problems.Error(row.PlaceOf("mounting"), $"no mounting is called {KnownNames.Quote(name)}", () => KnownNames.Help(name, [.. Catalogues.Mountings.Select(candidate => candidate.Name)], "mountings"));
+        return mounting;
+    }
+}

@@ -1,0 +1,51 @@
+using System.Collections.Immutable;
+using MeshSim.Devices;
+using MeshSim.Files.Diagnostics;
+using MeshSim.Files.Homes;
+using MeshSim.Files.Sources;
+using MeshSim.Files.Yaml;
+
+namespace MeshSim.Files.Tables;
+
+/// <summary>Reads <c>outlets.csv</c>.</summary>
+internal static class OutletTable
+{
+    /// <summary>Columns that must be there.</summary>
+    public static readonly ImmutableArray<string> Required = ["id", "storey", "x", "y", "height"];
+
+    /// <summary>Columns that may be there.</summary>
+    public static readonly ImmutableArray<string> Optional = ["room", "circuit"];
+
+    /// <summary>The outlets that could be read, in the order written; null with an error when it is no table of outlets.</summary>
+    /// <param name="file">The file.</param>
+    /// <param name="storeys">The storeys as built; null when the home could not be read.</param>
+    /// <param name="circuits">Takes every circuit, whether the rest of its row could be read or not.</param>
+    /// <param name="problems">Takes the errors and notices.</param>
+    public static ImmutableArray<Outlet>? Read(SourceFile file, IReadOnlyList<BuiltStorey>? storeys, ISet<string> circuits, DiagnosticList problems)
+    {
+        if (CsvTable.Read(file, Required, Optional, problems) is not { } table) return null;
+
+        RoomFinder rooms = new(storeys, problems);
+        List<PlacedName> ids = [];
+        ImmutableArray<Outlet>.Builder outlets = ImmutableArray.CreateBuilder<Outlet>();
+        foreach (RowReader row in table.Rows.Select(row => new RowReader(row, problems)))
+        {
+            string? id = row.RequiredText("id"), circuit = row.Text("circuit");
+            if (id is not null) ids.Add(new(id, row.PlaceOf("id")));
+            if (circuit is not null) circuits.Add(circuit);
+            if (rooms.Find(row) is not { } place || id is null) continue;
+            outlets.Add(new()
+            {
+                Id = new(id),
+                Storey = place.Storey,
+                Point = place.Point,
+                HeightMetres = place.HeightMetres,
+                Room = place.Room,
+                Circuit = circuit,
+            });
+        }
+
+        UniqueNames.Check(ids, "outlet", problems);
+        return outlets.ToImmutable();
+    }
+}
