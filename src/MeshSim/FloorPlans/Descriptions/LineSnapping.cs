@@ -83,6 +83,8 @@ internal static class LineSnapping
     {
         (PlanPoint Start, PlanPoint End, PlanLine Of)[] edges =
             [.. others.SelectMany(other => other.Edges.Where(edge => edge.Start.X == edge.End.X || edge.Start.Y == edge.End.Y).Select(edge => (edge.Start, edge.End, other)))];
+        if (edges.Length == 0) return;
+
         for (int i = 0; i < line.Corners.Count; i++)
         {
             PlanPoint corner = line.Corners[i];
