@@ -13,6 +13,9 @@ namespace MeshSim.Propagation;
 /// </summary>
 public sealed class MultiWall : IPathLossModel
 {
+    // Air, mineral wool and foam lie below, every board and stone above. Assumed.
+    private const double SolidFromPermittivity = 1.3;
+
     private readonly CrossingTracer tracer;
     private readonly Cost231Loss[] wallLosses;
     private readonly Cost231Losses losses;
@@ -33,12 +36,14 @@ public sealed class MultiWall : IPathLossModel
     }
 
     /// <summary>
-    /// Whether a wall counts as light: thinner than <see cref="Cost231.LightBelowMetres"/>. A construction with stated losses has
-    /// no thickness; it counts as the category whose loss is nearer at 1800 MHz.
+    /// Whether a wall counts as light: less than <see cref="Cost231.LightBelowMetres"/> of solid material. Cavities and insulation
+    /// do not count, because a plasterboard partition is light by that model's own definition however wide its void. A
+    /// construction with stated losses has no thickness; it counts as the category whose loss is nearer at 1800 MHz.
     /// </summary>
     public static bool IsLight(Construction construction)
     {
-        if (construction.Stated.IsEmpty) return construction.Layers.Sum(layer => layer.ThicknessMetres) < Cost231.LightBelowMetres;
+        if (construction.Stated.IsEmpty)
+            return construction.Layers.Where(IsSolid).Sum(layer => layer.ThicknessMetres) < Cost231.LightBelowMetres;
         return StatedLoss.At(construction.Stated, new(1800)).Value < (Cost231.LightWall1800Db + Cost231.HeavyWall1800Db) / 2;
     }
 
@@ -59,4 +64,6 @@ public sealed class MultiWall : IPathLossModel
 
         return path.ToPathLoss(ModelNames.MultiWall);
     }
+
+    private static bool IsSolid(Layer layer) => layer.Material.A >= SolidFromPermittivity;
 }
