@@ -45,14 +45,12 @@ internal sealed class LayerRecursion
     public SlabResponse Respond(ReadOnlySpan<double> thicknessesMetres)
     {
         (Complex forward, Complex backward, double logScale) = WavesInFirstLayer(thicknessesMetres);
-        Complex step = steps[0];
-        Complex incident = ((forward * (1 + step)) + (backward * (1 - step))) / 2;
-        Complex reflected = ((forward * (1 - step)) + (backward * (1 + step))) / 2;
+        (Complex incident, Complex reflected) = AcrossFace(forward, backward, steps[0]);
 
         // |A|² − |B|² = Re[(A + B)·conj(Y(A − B))]: the power that enters, without the cancellation that would eat the
         // digits of a reflection loss as small as that of metal.
         double incidentPower = Power(incident);
-        double entering = ((forward + backward) * Complex.Conjugate(step * (forward - backward))).Real / incidentPower;
+        double entering = ((forward + backward) * Complex.Conjugate(steps[0] * (forward - backward))).Real / incidentPower;
         Complex reflection = reflected / incident;
         double reflectionLossDb = Power(reflection) > 0.5 ? -LogOnePlus(-entering) * DecibelsPerNeperOfPower
             : -Math.Log(Power(reflection)) * DecibelsPerNeperOfPower;
@@ -65,11 +63,14 @@ internal sealed class LayerRecursion
     public double TransmittedPower(ReadOnlySpan<double> thicknessesMetres)
     {
         (Complex forward, Complex backward, double logScale) = WavesInFirstLayer(thicknessesMetres);
-        Complex incident = ((forward * (1 + steps[0])) + (backward * (1 - steps[0]))) / 2;
+        (Complex incident, _) = AcrossFace(forward, backward, steps[0]);
         return Math.Exp(-2 * logScale) / Power(incident);
     }
 
     private const double DecibelsPerNeperOfPower = 10 / 2.302585092994045684;
+
+    // Far from overflow, yet never met by fewer than some fifty interfaces with metal.
+    private const double RescaleAbovePower = 1e200;
 
     // A and B (F and G for TM) from the back face to the front face, over e^logScale.
     private (Complex Forward, Complex Backward, double LogScale) WavesInFirstLayer(ReadOnlySpan<double> thicknessesMetres)
@@ -78,20 +79,29 @@ internal sealed class LayerRecursion
         double logScale = 0;
         for (int m = normalWavenumbersPerMetre.Length - 1; m >= 0; m--)
         {
-            Complex step = steps[m + 1];
-            Complex ahead = ((forward * (1 + step)) + (backward * (1 - step))) / 2;
-            Complex back = ((forward * (1 - step)) + (backward * (1 + step))) / 2;
-
+            (Complex ahead, Complex back) = AcrossFace(forward, backward, steps[m + 1]);
             double phase = normalWavenumbersPerMetre[m].Real * thicknessesMetres[m];
             double nepers = -normalWavenumbersPerMetre[m].Imaginary * thicknessesMetres[m];
             (double sine, double cosine) = Math.SinCos(phase);
-            double magnitude = Math.Sqrt(Power(ahead));
-            forward = ahead * new Complex(cosine, sine) / magnitude;
-            backward = back * (new Complex(cosine, -sine) * (Math.Exp(-2 * nepers) / magnitude));
-            logScale += nepers + Math.Log(magnitude);
+            forward = ahead * new Complex(cosine, sine);
+            backward = back * new Complex(cosine, -sine) * Math.Exp(-2 * nepers);
+            logScale += nepers;
+            if (Power(forward) < RescaleAbovePower) continue;
+
+            double magnitude = Math.Sqrt(Power(forward));
+            forward /= magnitude;
+            backward /= magnitude;
+            logScale += Math.Log(magnitude);
         }
 
         return (forward, backward, logScale);
+    }
+
+    // The step of the text from behind an interface to before it: [A(1+Y) + B(1−Y)]/2 and [A(1−Y) + B(1+Y)]/2, regrouped.
+    private static (Complex Forward, Complex Backward) AcrossFace(Complex forward, Complex backward, Complex step)
+    {
+        Complex sum = (forward + backward) * 0.5, difference = (forward - backward) * 0.5 * step;
+        return (sum + difference, sum - difference);
     }
 
     private static double Power(Complex field) => (field.Real * field.Real) + (field.Imaginary * field.Imaginary);

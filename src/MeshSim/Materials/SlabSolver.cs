@@ -12,7 +12,7 @@ public static class SlabSolver
     /// <summary>Accepted angles between path and surface normal: anything short of grazing.</summary>
     public static readonly ValidRange AngleDegrees = new(0, Math.BitDecrement(90), "degrees");
 
-    /// <summary>Accepted frequencies: those of the recommendation.</summary>
+    /// <summary>Accepted frequencies: the lowest and the highest of the material table of the recommendation.</summary>
     public static readonly ValidRange FrequencyMegahertz = new(1, 450_000, "MHz");
 
     /// <summary>Solves a stack of catalogue materials.</summary>
