@@ -27,8 +27,11 @@ public sealed class DeliveryRatio
     /// <summary>Where fewer frames than this are lost, or arrive, the curve counts as flat: far below <see cref="Accuracy"/>.</summary>
     private const double FlatShare = 1e-13;
 
-    /// <summary>Levels beyond this distance from the required one count as flat even for the shortest frames, which guessing can deliver.</summary>
-    private const double FarthestDb = 40;
+    /// <summary>
+    /// Levels beyond this distance from the required one count as flat even for frames so short that guessing delivers some:
+    /// their curve closes in on that share as slowly as the signal sinks.
+    /// </summary>
+    private const double FarthestDb = 120;
 
     private readonly Receiver _receiver;
     private readonly double _sigmaDb;

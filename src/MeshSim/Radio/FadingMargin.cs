@@ -1,4 +1,3 @@
-using MathNet.Numerics;
 using MathNet.Numerics.Integration;
 using MathNet.Numerics.RootFinding;
 using MeshSim.Quantities;
@@ -62,7 +61,7 @@ public static class FadingMargin
         return SolveFor(outage, marginDb => OverShadowing(z => RayleighOutage(marginDb + (sigmaDb * z))));
     }
 
-    private static double RayleighOutage(double marginDb) => -SpecialFunctions.Expm1(-new Decibels(-marginDb).PowerRatio);
+    private static double RayleighOutage(double marginDb) => -SmallDifferences.ExponentialMinusOne(-new Decibels(-marginDb).PowerRatio);
 
     /// <summary>Mean over a normal distribution: a smooth function on panels of half a standard deviation, eight points each.</summary>
     private static double OverShadowing(Func<double, double> value)

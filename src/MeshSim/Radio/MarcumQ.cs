@@ -27,7 +27,7 @@ public static class MarcumQ
     {
         double steady = Amplitude.Check(amplitude) * amplitude / 2, threshold = Amplitude.Check(level) * level / 2;
         if (threshold == 0) return 0;
-        if (steady == 0) return -SpecialFunctions.Expm1(-threshold);
+        if (steady == 0) return -SmallDifferences.ExponentialMinusOne(-threshold);
 
         double sum = 0;
         for (int k = 0; ; k++)

@@ -1,4 +1,3 @@
-using MathNet.Numerics;
 using MathNet.Numerics.RootFinding;
 using MeshSim.Quantities;
 
@@ -26,14 +25,14 @@ public static class PacketErrorRate
     /// <param name="octets">n, within <see cref="Octets"/>.</param>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public static double Of(double bitErrorRate, int octets) =>
-        -SpecialFunctions.Expm1(BitsPerOctet * Octets.Check(octets) * SpecialFunctions.Log1p(-BitErrors.Check(bitErrorRate)));
+        -SmallDifferences.ExponentialMinusOne(BitsPerOctet * Octets.Check(octets) * SmallDifferences.LogarithmOfOnePlus(-BitErrors.Check(bitErrorRate)));
 
     /// <summary>The bit error rate at which a share of frames is lost: the inverse of <see cref="Of"/>.</summary>
     /// <param name="packetErrorRate">Within <see cref="Target"/>.</param>
     /// <param name="octets">Frame length, within <see cref="Octets"/>.</param>
     /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
     public static double BitErrorRateFor(double packetErrorRate, int octets) =>
-        -SpecialFunctions.Expm1(SpecialFunctions.Log1p(-Target.Check(packetErrorRate)) / (BitsPerOctet * Octets.Check(octets)));
+        -SmallDifferences.ExponentialMinusOne(SmallDifferences.LogarithmOfOnePlus(-Target.Check(packetErrorRate)) / (BitsPerOctet * Octets.Check(octets)));
 
     /// <summary>The ratio at which a modulation loses a share of frames, found by Brent's method on the logarithm of the bit error rate.</summary>
     /// <param name="modulation">Which one.</param>
