@@ -59,7 +59,7 @@ public sealed record LossItem
 public sealed record PathLoss(string Model, double DistanceMetres, ImmutableArray<LossItem> Items)
 {
     /// <summary>The sum of the items.</summary>
-    public Decibels Total { get; } = new(Items.Sum(item => item.Loss.Value));
+    public Decibels Total => new(Items.Sum(item => item.Loss.Value));
 }
 
 /// <summary>A path-loss model made up for one building and one frequency. It answers one question: what a path costs.</summary>

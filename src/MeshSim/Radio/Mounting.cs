@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using MeshSim.Materials;
 using MeshSim.Quantities;
 
 namespace MeshSim.Radio;
@@ -18,22 +19,9 @@ public sealed record Mounting
     /// <summary>Where the losses come from, or "assumed".</summary>
     public required string Source { get; init; }
 
-    /// <summary>The loss at a frequency: straight lines over the logarithm of frequency between the listed ones, level beyond.</summary>
+    /// <summary>The loss at a frequency, read from <see cref="Losses"/>.</summary>
     /// <param name="frequency">Above 0 MHz.</param>
-    /// <exception cref="InvalidOperationException">No loss is listed.</exception>
-    public Decibels LossAt(Frequency frequency)
-    {
-        if (Losses.IsDefaultOrEmpty) throw new InvalidOperationException($"mounting \"{Name}\" lists no loss");
-
-        int above = 0;
-        while (above < Losses.Length && Losses[above].Frequency < frequency)
-            above++;
-        if (above == 0) return Losses[0].Loss;
-        if (above == Losses.Length) return Losses[^1].Loss;
-
-        (Frequency low, Decibels lossLow) = Losses[above - 1];
-        (Frequency high, Decibels lossHigh) = Losses[above];
-        double share = Math.Log(frequency.Megahertz / low.Megahertz) / Math.Log(high.Megahertz / low.Megahertz);
-        return lossLow + (share * (lossHigh - lossLow));
-    }
+    /// <exception cref="ArgumentException">No loss is listed.</exception>
+    public Decibels LossAt(Frequency frequency) =>
+        StatedLoss.At([.. Losses.Select(entry => new StatedLoss(entry.Frequency, entry.Loss))], frequency);
 }
