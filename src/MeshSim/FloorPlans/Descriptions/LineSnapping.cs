@@ -89,7 +89,7 @@ internal static class LineSnapping
         {
             PlanPoint corner = line.Corners[i];
             (PlanPoint a, PlanPoint b, PlanLine of) = edges.MinBy(edge => corner.DistanceMetresTo(edge.Start, edge.End));
-            if (of is null || a == b || corner.ShareAlong(a, b) is <= 0 or >= 1) continue;
+            if (a == b || corner.ShareAlong(a, b) is <= 0 or >= 1) continue;
             PlanPoint onEdge = a.X == b.X ? corner with { X = a.X } : corner with { Y = a.Y };
             if (onEdge != corner && corner.DistanceMetresTo(onEdge) <= ToleranceMetres) Move(line, i, onEdge, of, findings);
         }

@@ -1,0 +1,141 @@
+using MeshSim.FloorPlans;
+using MeshSim.FloorPlans.Geometry;
+using MeshSim.Propagation;
+using static MeshSim.Tests.Propagation.PlanSketch;
+
+namespace MeshSim.Tests.Propagation;
+
+/// <summary>Floors and objects, on squared paper.</summary>
+public sealed class FloorAndObjectCrossingTests
+{
+    // The floor lies from 2.4 to 2.7 m, its mid-plane at 2.55 m.
+    private static readonly Storey Upper = new()
+    {
+        Name = new("first"),
+        ElevationMetres = 2.7,
+        CeilingMetres = CeilingMetres,
+        Floor = new(Joists, 0.3, [new(Polygon.Rectangle(Point(1, 1), Point(2, 3)))]),
+        Rooms =
+        [
+            new(new("landing"), Polygon.Rectangle(Point(0, 0), Point(4, 4))),
+            new(new("bedroom"), Polygon.Rectangle(Point(4, 0), Point(8, 4))),
+        ],
+    };
+
+    private static readonly FloorPlan House = Plan(Storey(), Upper);
+
+    private static readonly BlockingObject Fridge = new()
+    {
+        Name = "fridge",
+        Footprint = Polygon.Rectangle(Point(1, 1), Point(2, 2)),
+        HeightMetres = 1.8,
+        Construction = Metal,
+    };
+
+    [Fact]
+    public void A_path_straight_up_meets_the_floor_head_on()
+    {
+        var tracer = new CrossingTracer(House);
+        var crossings = new List<Crossing>();
+
+        tracer.Trace(At(3, 2, 1), At(3, 2, 3.7), crossings);
+
+        Crossing crossing = crossings.Should().ContainSingle().Subject;
+        crossing.Kind.Should().Be(LossKind.Floor);
+        crossing.Cosine.Should().Be(1);
+        crossing.Weight.Should().Be(1);
+        tracer.NameOf(crossing).Should().Be("floor of first");
+        tracer.Constructions[crossing.Construction].Should().Be(Joists);
+    }
+
+    [Fact]
+    public void A_path_through_the_stairwell_meets_no_floor_and_one_over_its_edge_does()
+    {
+        Trace(House, At(1.5, 2, 1), At(1.5, 2, 3.7)).Should().BeEmpty();
+        Trace(House, At(1, 2, 1), At(1, 2, 3.7)).Should().Equal("floor of first Floor 1");
+        Trace(House, At(2, 3, 1), At(2, 3, 3.7)).Should().Equal("floor of first Floor 1");
+    }
+
+    [Fact]
+    public void A_sloping_path_meets_the_floor_where_it_passes_the_mid_plane()
+    {
+        // From 2.05 m to 3.05 m: the mid-plane is passed exactly half-way, at x = 2 on the stairwell's edge; then just inside it.
+        Trace(House, At(0, 2, 2.05), At(4, 2, 3.05)).Should().Equal("floor of first Floor 1");
+        Trace(House, At(0, 2, 2.05), At(3.9998, 2, 3.05)).Should().BeEmpty();
+    }
+
+    [Fact]
+    public void The_line_between_two_rooms_and_the_outer_edge_belong_to_the_floor()
+    {
+        Trace(House, At(4, 2, 1), At(4, 2, 3.7)).Should().Equal("floor of first Floor 1");
+        Trace(House, At(8, 4, 1), At(8, 4, 3.7)).Should().Equal("floor of first Floor 1");
+        Trace(House, At(8.0001, 2, 1), At(8.0001, 2, 3.7)).Should().BeEmpty();
+    }
+
+    [Fact]
+    public void A_storey_without_rooms_has_its_floor_everywhere()
+    {
+        FloorPlan lines = Plan(Storey(), Upper with { Rooms = [] });
+
+        Trace(lines, At(99, 2, 1), At(99, 2, 3.7)).Should().Equal("floor of first Floor 1");
+    }
+
+    [Fact]
+    public void Paths_within_one_storey_meet_no_floor_and_walls_of_their_own_storey_alone()
+    {
+        FloorPlan house = Plan(Storey(Wall("below", Point(3, 0), Point(3, 4))), Upper with { Walls = [Wall("above", Point(3, 0), Point(3, 4))] });
+
+        Trace(house, At(2.5, 2, 1), At(3.5, 2, 2)).Should().Equal("below Wall 1");
+        Trace(house, At(2.5, 2, 3), At(3.5, 2, 4)).Should().Equal("above Wall 1");
+        Trace(house, At(0, 3.5, 1), At(3.5, 3.5, 4)).Should().Equal("floor of first Floor 1", "above Wall 1");
+    }
+
+    [Fact]
+    public void A_mid_plane_between_two_lattice_heights_is_still_exact()
+    {
+        // Thickness 0.3001 m puts the mid-plane at 2.54995 m, half a step below 2.55 m.
+        FloorPlan house = Plan(Storey(), Upper with { Floor = Upper.Floor! with { ThicknessMetres = 0.3001 } });
+
+        Trace(house, At(3, 2, 2.5499), At(3, 2, 2.55)).Should().Equal("floor of first Floor 1");
+        Trace(house, At(3, 2, 2.55), At(3, 2, 3)).Should().BeEmpty();
+    }
+
+    [Theory]
+    [InlineData(0, 1.5, 1, 3, 1.5, 1, true)] // through
+    [InlineData(1.5, 1.5, 1, 3, 1.5, 1, true)] // from within
+    [InlineData(1.2, 1.2, 1, 1.8, 1.8, 1, true)] // wholly within
+    [InlineData(0, 2, 1, 3, 2, 1, true)] // along a face
+    [InlineData(0, 1, 1, 2, 3, 1, true)] // touching a corner
+    [InlineData(0, 1.0002, 1, 2, 3.0002, 1, false)] // just past the corner
+    [InlineData(0, 1.5, 1.8, 3, 1.5, 1.8, true)] // along its top
+    [InlineData(0, 1.5, 1.8001, 3, 1.5, 1.8001, false)] // over it
+    [InlineData(1.5, 1.5, 2, 1.5, 1.5, 3, false)] // straight up from above it
+    [InlineData(1.5, 1.5, 1.8, 1.5, 1.5, 2, true)] // straight up from its top
+    [InlineData(0, 1.5, 2.8, 2, 1.5, 0.8, true)] // slanting down onto its top at x = 1, touching the edge
+    [InlineData(0, 1.5, 3.9, 2, 1.5, 1.8001, false)] // slanting down past it
+    public void A_path_that_meets_an_object_anywhere_meets_it_once(
+        double x1Metres, double y1Metres, double z1Metres, double x2Metres, double y2Metres, double z2Metres, bool isMet)
+    {
+        FloorPlan plan = Plan(Storey() with { Objects = [Fridge] });
+
+        string[] expected = isMet ? ["fridge Object 1"] : [];
+        Trace(plan, At(x1Metres, y1Metres, z1Metres), At(x2Metres, y2Metres, z2Metres)).Should().Equal(expected);
+    }
+
+    [Fact]
+    public void An_object_counts_the_same_whichever_way_round_its_corners_run()
+    {
+        var clockwise = new Polygon([.. Fridge.Footprint.Corners.Reverse()]);
+
+        Trace(Plan(Storey() with { Objects = [Fridge with { Footprint = clockwise }] }), At(0, 1.5, 1), At(3, 1.5, 1)).Should().Equal("fridge Object 1");
+    }
+
+    [Fact]
+    public void A_footprint_that_bends_inwards_is_refused()
+    {
+        var arrow = new Polygon([Point(0, 0), Point(2, 1), Point(0, 2), Point(1, 1)]);
+        Action make = () => _ = new CrossingTracer(Plan(Storey() with { Objects = [Fridge with { Footprint = arrow }] }));
+
+        make.Should().Throw<ArgumentException>().WithMessage("*\"fridge\"*not convex*");
+    }
+}
