@@ -54,7 +54,7 @@ public sealed record Storey
 /// <param name="Outline">A simple polygon.</param>
 public sealed record Room(RoomName Name, Polygon Outline);
 
-/// <summary>A straight wall piece between two joints, as high as its storey.</summary>
+/// <summary>A straight wall piece between two joints, from the middle of the structure below to the middle of the one above.</summary>
 public sealed record Wall
 {
     /// <summary>What a person calls it, such as "hall | kitchen" or "kitchen, east".</summary>

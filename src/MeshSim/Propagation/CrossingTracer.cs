@@ -28,8 +28,8 @@ public sealed class CrossingTracer
         ArgumentNullException.ThrowIfNull(plan);
 
         var elements = new ElementIndex();
-        walls = [.. plan.Storeys.Select(storey => new WallCrossings(storey, elements))];
-        floors = [.. plan.Storeys.Where(storey => storey.Floor is not null).Select(storey => new FloorCrossings(storey, elements))];
+        walls = [.. plan.Storeys.Select(storey => new WallCrossings(plan, storey, elements))];
+        floors = [.. plan.Storeys.Where(storey => storey.Floor is not null).Select(storey => new FloorCrossings(plan, storey, elements))];
         objects = [.. plan.Storeys.SelectMany(storey => storey.Objects.Select(item => new ObjectCrossings(storey, item, elements)))];
         elementNames = [.. elements.Names];
         Constructions = [.. elements.Constructions];

@@ -5,8 +5,8 @@ using MeshSim.FloorPlans.Geometry;
 namespace MeshSim.Propagation;
 
 /// <summary>
-/// The floor structure below one storey, met at its mid-plane: over the closed union of the storey's rooms (everywhere when
-/// it has none), except strictly inside a stairwell.
+/// The floor structure below one storey, met at its mid-plane: over the closed union of <see cref="FloorPlan.SpannedBy"/>
+/// (everywhere when that is empty), except strictly inside a stairwell.
 /// </summary>
 internal sealed class FloorCrossings
 {
@@ -16,13 +16,13 @@ internal sealed class FloorCrossings
     private readonly long twiceZ;
     private readonly ImmutableArray<BoxedPolygon> rooms, stairwells;
 
-    public FloorCrossings(Storey storey, ElementIndex elements)
+    public FloorCrossings(FloorPlan plan, Storey storey, ElementIndex elements)
     {
         FloorStructure floor = storey.Floor!;
         element = elements.AddElement($"floor of {storey.Name}");
         construction = elements.ConstructionOf(floor.Construction);
         twiceZ = (2L * Lattice.FromMetres(storey.ElevationMetres)) - Lattice.FromMetres(floor.ThicknessMetres);
-        rooms = [.. storey.Rooms.Select(room => new BoxedPolygon(room.Outline))];
+        rooms = [.. plan.SpannedBy(storey).Select(room => new BoxedPolygon(room.Outline))];
         stairwells = [.. floor.Stairwells.Select(stairwell => new BoxedPolygon(stairwell.Outline))];
     }
 

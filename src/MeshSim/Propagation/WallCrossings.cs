@@ -10,9 +10,9 @@ internal sealed class WallCrossings
     private readonly PlanPoint[] starts, ends;
     private readonly PanelFacts[] facts;
 
-    public WallCrossings(Storey storey, ElementIndex elements)
+    public WallCrossings(FloorPlan plan, Storey storey, ElementIndex elements)
     {
-        WallPanel[] panels = [.. WallPanel.Of(storey)];
+        WallPanel[] panels = [.. WallPanel.Of(plan, storey)];
         starts = [.. panels.Select(panel => panel.Start)];
         ends = [.. panels.Select(panel => panel.End)];
         facts = new PanelFacts[panels.Length];

@@ -33,14 +33,21 @@ public readonly record struct WallPanel
     /// <summary>Wall, door or window.</summary>
     public LossKind Kind => Opening is null ? LossKind.Wall : Opening.Kind == OpeningKind.Door ? LossKind.Door : LossKind.Window;
 
-    /// <summary>Cuts all walls of a storey into panels, in the order of the walls, each from its start, each from the bottom.</summary>
+    /// <summary>
+    /// Cuts all walls of a storey into panels, in the order of the walls, each from its start, each from the bottom. They
+    /// reach to the middle of the floor structures above and below, so that no path slips through between two storeys.
+    /// </summary>
     /// <exception cref="ArgumentException">An opening reaches beyond its wall, into another, or above the ceiling.</exception>
-    public static IEnumerable<WallPanel> Of(Storey storey) => storey.Walls.SelectMany(wall => Cut(storey, wall));
-
-    private static IEnumerable<WallPanel> Cut(Storey storey, Wall wall)
+    public static IEnumerable<WallPanel> Of(FloorPlan plan, Storey storey)
     {
+        (int low, int high) = plan.ExtentOf(storey);
+        return storey.Walls.SelectMany(wall => Cut(storey, new() { Start = wall.Start, End = wall.End, Low = low, High = high, Wall = wall }));
+    }
+
+    private static IEnumerable<WallPanel> Cut(Storey storey, WallPanel solid)
+    {
+        Wall wall = solid.Wall;
         int floor = Lattice.FromMetres(storey.ElevationMetres), ceiling = Lattice.FromMetres(storey.ElevationMetres + storey.CeilingMetres);
-        var solid = new WallPanel { Start = wall.Start, End = wall.End, Low = floor, High = ceiling, Wall = wall };
         PlanPoint reached = wall.Start;
         double reachedMetres = 0;
         foreach (Opening opening in wall.Openings)
@@ -54,9 +61,9 @@ public readonly record struct WallPanel
             PlanPoint near = PointAt(wall, opening.OffsetMetres), far = PointAt(wall, endMetres);
             if (reached != near) yield return solid with { Start = reached, End = near };
             WallPanel full = solid with { Start = near, End = far };
-            if (floor < sill) yield return full with { High = sill };
+            if (full.Low < sill) yield return full with { High = sill };
             if (sill < head && !opening.IsOpen) yield return full with { Low = sill, High = head, Opening = opening };
-            if (head < ceiling) yield return full with { Low = head };
+            if (head < full.High) yield return full with { Low = head };
             (reached, reachedMetres) = (far, endMetres);
         }
 

@@ -10,57 +10,6 @@ using MeshSim.Radio;
 
 namespace MeshSim.Studies;
 
-/// <summary>Who reaches the coordinator of one network, through what, with what margin.</summary>
-public sealed record NetworkCoverage
-{
-    /// <summary>The home.</summary>
-    public required Home Home { get; init; }
-
-    /// <summary>The network.</summary>
-    public required Network Network { get; init; }
-
-    /// <summary>The model that made the figures.</summary>
-    public required ModelName Model { get; init; }
-
-    /// <summary>The state of the house, or null.</summary>
-    public State? State { get; init; }
-
-    /// <summary>The margin that a link must have to count.</summary>
-    public required Decibels DesignMargin { get; init; }
-
-    /// <summary>Every pair of devices that are on, whatever their margin, in the order of the home's devices.</summary>
-    public required ImmutableArray<Link> Links { get; init; }
-
-    /// <summary>How each device that is on, the coordinator excepted, reaches the coordinator; in the home's order.</summary>
-    public required ImmutableArray<DeviceReach> Devices { get; init; }
-}
-
-/// <summary>Where one storey is dark for one network.</summary>
-public sealed record MarginMap
-{
-    /// <summary>The network.</summary>
-    public required NetworkName Network { get; init; }
-
-    /// <summary>The storey.</summary>
-    public required StoreyName Storey { get; init; }
-
-    /// <summary>
-    /// Margin (dB) of a battery device carried around the storey, to the best of the coordinator and the routers that are
-    /// reached with a link to spare in the hop limit; mounted on the surface, sending with the profile's power. Negative
-    /// infinity everywhere when nobody can be spoken to.
-    /// </summary>
-    public required Field Margin { get; init; }
-
-    /// <summary>The margin that counts as covered.</summary>
-    public required Decibels DesignMargin { get; init; }
-
-    /// <summary>
-    /// Share of each room's floor below the design margin, 0 to 1, in the storey's order; not-a-number for a room between the
-    /// points of the grid.
-    /// </summary>
-    public required ImmutableArray<(RoomName Room, double DarkShare)> Rooms { get; init; }
-}
-
 /// <summary>The main flow: from a home to who reaches whom, where it is dark, and where repeaters should go.</summary>
 public static class CoverageStudy
 {

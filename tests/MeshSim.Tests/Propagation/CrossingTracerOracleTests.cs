@@ -27,10 +27,10 @@ public sealed class CrossingTracerOracleTests
     [Fact]
     public void Walls_and_openings_agree_with_an_independent_calculation() => Compare(
         LossKind.Wall,
-        (plan, from, to) => plan.Storeys.SelectMany(storey => storey.Walls.Select(wall => (storey, wall))).SelectMany(item => WallMet(item.storey, item.wall, from, to)));
+        (plan, from, to) => plan.Storeys.SelectMany(storey => storey.Walls.Select(wall => (storey, wall))).SelectMany(item => WallMet(plan, item.storey, item.wall, from, to)));
 
     [Fact]
-    public void Floors_agree_with_an_independent_calculation() => Compare(LossKind.Floor, (plan, from, to) => FloorMet(plan.Storeys[1], from, to));
+    public void Floors_agree_with_an_independent_calculation() => Compare(LossKind.Floor, (plan, from, to) => FloorMet(plan, from, to));
 
     [Fact]
     public void Objects_agree_with_an_independent_calculation() => Compare(
@@ -62,7 +62,7 @@ public sealed class CrossingTracerOracleTests
     }
 
     /// <summary>The name of what is met in a wall; null where it is a matter of rounding.</summary>
-    private static IEnumerable<string?> WallMet(Storey storey, Wall wall, Position from, Position to)
+    private static IEnumerable<string?> WallMet(FloorPlan plan, Storey storey, Wall wall, Position from, Position to)
     {
         Coordinate p = At(from.Plan), q = At(to.Plan), a = At(wall.Start), b = At(wall.End);
         var intersector = new NetTopologySuite.Algorithm.RobustLineIntersector();
@@ -77,13 +77,16 @@ public sealed class CrossingTracerOracleTests
         Coordinate met = intersector.GetIntersection(0);
         double heightSteps = HeightAt(met, from, to) - (storey.ElevationMetres * Lattice.StepsPerMetre);
         double alongSteps = a.Distance(met);
-        if (IsTie(heightSteps) || IsTie(heightSteps - (storey.CeilingMetres * Lattice.StepsPerMetre)))
+        double halfBelowSteps = (storey.Floor?.ThicknessMetres ?? 0) / 2 * Lattice.StepsPerMetre;
+        double halfAboveSteps = (plan.Storeys.SkipWhile(s => s != storey).ElementAtOrDefault(1)?.Floor?.ThicknessMetres ?? 0) / 2 * Lattice.StepsPerMetre;
+        double topSteps = (storey.CeilingMetres * Lattice.StepsPerMetre) + halfAboveSteps;
+        if (IsTie(heightSteps + halfBelowSteps) || IsTie(heightSteps - topSteps))
         {
             yield return null;
             yield break;
         }
 
-        if (heightSteps < 0 || heightSteps >= storey.CeilingMetres * Lattice.StepsPerMetre) yield break;
+        if (heightSteps < -halfBelowSteps || heightSteps >= topSteps) yield break;
         foreach (Opening opening in wall.Openings)
         {
             double near = opening.OffsetMetres * Lattice.StepsPerMetre, far = near + (opening.WidthMetres * Lattice.StepsPerMetre);
@@ -104,18 +107,20 @@ public sealed class CrossingTracerOracleTests
         yield return wall.Name;
     }
 
-    private static IEnumerable<string?> FloorMet(Storey storey, Position from, Position to)
+    private static IEnumerable<string?> FloorMet(FloorPlan plan, Position from, Position to)
     {
+        Storey storey = plan.Storeys[1];
+        Room[] rooms = [.. storey.Rooms, .. plan.Storeys[0].Rooms];
         double planeSteps = (storey.ElevationMetres - (storey.Floor!.ThicknessMetres / 2)) * Lattice.StepsPerMetre;
         if (IsTie(from.Z - planeSteps) || IsTie(to.Z - planeSteps)) return [null];
         if (from.Z < planeSteps == to.Z < planeSteps) return [];
         double share = (planeSteps - from.Z) / (to.Z - (double)from.Z);
         var met = Factory.CreatePoint(new Coordinate(
             from.Plan.X + (share * (to.Plan.X - (double)from.Plan.X)), from.Plan.Y + (share * (to.Plan.Y - (double)from.Plan.Y))));
-        Polygon[] outlines = [.. storey.Rooms.Select(room => room.Outline), .. storey.Floor.Stairwells.Select(stairwell => stairwell.Outline)];
+        Polygon[] outlines = [.. rooms.Select(room => room.Outline), .. storey.Floor.Stairwells.Select(stairwell => stairwell.Outline)];
         if (outlines.Any(outline => Shape(outline).ExteriorRing.IsWithinDistance(met, TieSteps))) return [null];
         bool isHole = storey.Floor.Stairwells.Any(stairwell => Shape(stairwell.Outline).Contains(met));
-        bool isFloor = storey.Rooms.IsEmpty || storey.Rooms.Any(room => Shape(room.Outline).Contains(met));
+        bool isFloor = storey.Rooms.IsEmpty || plan.Storeys[0].Rooms.IsEmpty || rooms.Any(room => Shape(room.Outline).Contains(met));
         return isFloor && !isHole ? [$"floor of {storey.Name}"] : [];
     }
 

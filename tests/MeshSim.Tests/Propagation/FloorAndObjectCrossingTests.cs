@@ -22,7 +22,9 @@ public sealed class FloorAndObjectCrossingTests
         ],
     };
 
-    private static readonly FloorPlan House = Plan(Storey(), Upper);
+    private static readonly Storey Lower = Storey() with { Rooms = [new(new("hall"), Polygon.Rectangle(Point(0, 0), Point(8, 4)))] };
+
+    private static readonly FloorPlan House = Plan(Lower, Upper);
 
     private static readonly BlockingObject Fridge = new()
     {
@@ -70,6 +72,25 @@ public sealed class FloorAndObjectCrossingTests
         Trace(House, At(4, 2, 1), At(4, 2, 3.7)).Should().Equal("floor of first Floor 1");
         Trace(House, At(8, 4, 1), At(8, 4, 3.7)).Should().Equal("floor of first Floor 1");
         Trace(House, At(8.0001, 2, 1), At(8.0001, 2, 3.7)).Should().BeEmpty();
+    }
+
+    [Fact]
+    public void Over_a_room_with_nothing_above_the_floor_stands_for_the_roof()
+    {
+        Storey wing = Lower with { Rooms = [.. Lower.Rooms, new(new("wing"), Polygon.Rectangle(Point(8, 0), Point(12, 4)))] };
+
+        Trace(Plan(wing, Upper), At(11, 2, 1), At(11, 2, 3.7)).Should().Equal("floor of first Floor 1");
+        Trace(Plan(wing, Upper), At(12.0001, 2, 1), At(12.0001, 2, 3.7)).Should().BeEmpty();
+    }
+
+    [Fact]
+    public void No_path_slips_in_between_the_walls_of_two_storeys()
+    {
+        FloorPlan house = Plan(Lower with { Walls = [Wall("below", Point(8, 0), Point(8, 4))] }, Upper with { Walls = [Wall("above", Point(8, 0), Point(8, 4))] });
+
+        // From the yard upwards through the edge of the floor structure: below its middle the lower wall, above it the upper one.
+        Trace(house, At(9, 2, 2.4), At(7, 2, 2.6)).Should().Contain("below Wall 1");
+        Trace(house, At(9, 2, 2.5), At(7, 2, 2.8)).Should().Equal("above Wall 1");
     }
 
     [Fact]
