@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using MeshSim.Devices;
 using MeshSim.FloorPlans;
-using MeshSim.FloorPlans.Geometry;
 using MeshSim.Propagation;
 using MeshSim.Propagation.Fields;
 using MeshSim.Quantities;
@@ -47,10 +46,10 @@ internal static class MarginMapping
         {
             Decibels mounting = relay.Mounting.LossAt(coverage.Network.Carrier);
             PowerLevel power = relay.TransmitPower ?? radio.TransmitPower;
-            float[] lossesDb = LossesFrom(coverage.Home.PositionOf(relay), model, grid);
+            Field loss = FieldTracer.PathLoss(model, coverage.Home.PositionOf(relay), grid, CancellationToken.None);
             for (int i = 0; i < best.Length; i++)
             {
-                Decibels margin = budget.Margin(radio.TransmitPower, power, mounting + new Decibels(lossesDb[i]));
+                Decibels margin = budget.Margin(radio.TransmitPower, power, mounting + new Decibels(loss.Values[i]));
                 best[i] = Math.Max(best[i], (float)margin.Value);
             }
         }
@@ -73,16 +72,5 @@ internal static class MarginMapping
         }
 
         return dark / (double)inside;
-    }
-
-    private static float[] LossesFrom(Position transmitter, IPathLossModel model, FieldGrid grid)
-    {
-        var lossesDb = new float[grid.Count];
-        Parallel.For(0, grid.Rows, row =>
-        {
-            for (int column = 0; column < grid.Columns; column++)
-                lossesDb[(row * grid.Columns) + column] = (float)model.TotalBetween(transmitter, grid.At(column, row)).Value;
-        });
-        return lossesDb;
     }
 }
