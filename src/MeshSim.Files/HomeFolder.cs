@@ -58,7 +58,7 @@ public sealed class HomeFolder
         DeviceTable? devices = Open(_deviceFile, isRequired: true, LongestTableBytes) is { } deviceFile ? DeviceTable.Read(deviceFile, document, storeys, _problems) : null;
 
         HashSet<string> circuits = devices is null ? [] : [.. devices.Circuits];
-        ImmutableArray<Outlet>? outlets = Open(_outletFile, isRequired: false, LongestTableBytes) is { } outletFile ? OutletTable.Read(outletFile, storeys, circuits, _problems) : null;
+        ImmutableArray<Outlet>? outlets = Open(_outletFile, isRequired: false, LongestTableBytes) is { } outletFile ? OutletTable.Read(outletFile, document, storeys, circuits, _problems) : null;
         ImmutableArray<Reading> readings = Open(_readingFile, isRequired: false, LongestTableBytes) is { } readingFile ? ReadingTable.Read(readingFile, devices, _problems) : [];
         if (document is null || storeys is not { } built) return null;
 
@@ -78,7 +78,7 @@ public sealed class HomeFolder
         if (File.Exists(path) || Directory.Exists(path)) return SourceFile.Read(path, longestBytes, _problems);
 
         string name = Path.GetFileName(path);
-        IEnumerable<string> others = Directory.EnumerateFiles(_folder).Select(file => Path.GetFileName(file)).Except(HomeFileNames.All).Order(StringComparer.Ordinal);
+        string[] others = [.. Directory.EnumerateFiles(_folder).Select(file => Path.GetFileName(file)).Except(HomeFileNames.All).Order(StringComparer.Ordinal)];
         string? similar = KnownNames.Nearest(name, others);
         if (isRequired)
             _problems.Error(SourcePlace.StartOf(path), "the file is missing", similar is null ? "every home folder has it" : $"is {KnownNames.Quote(similar)} meant? Then rename it");

@@ -7,6 +7,7 @@ internal static class KnownNames
 {
     private const int LongestShownText = 60;
     private const int MostListed = 12;
+    private const int ShortestBeginning = 3;
 
     /// <summary>A text from a file, in quotes, fit for one line of output: shortened, control characters replaced.</summary>
     public static string Quote(string text)
@@ -29,12 +30,15 @@ internal static class KnownNames
     {
         if (known.Count == 0) return $"there are no {what}";
         if (Nearest(name, known) is { } nearest) return $"did you mean {Quote(nearest)}?";
-        if (known.Count <= MostListed) return $"known {what}: {string.Join(", ", known.Select(Quote))}";
+        if (known.Count <= MostListed) return $"known {what}: {string.Join(", ", known.Distinct().Select(Quote))}";
         return FormattableString.Invariant($"none of the {known.Count} {what} has a similar name");
     }
 
-    /// <summary>The known name with the fewest edits from the name written; null when none is near. Ties go to the first.</summary>
-    public static string? Nearest(string name, IEnumerable<string> known)
+    /// <summary>
+    /// The known name with the fewest edits from the name written, or else the first that it is the beginning of; null when
+    /// none is near. Ties go to the first.
+    /// </summary>
+    public static string? Nearest(string name, IReadOnlyCollection<string> known)
     {
         string written = name.ToUpperInvariant();
         string? nearest = null;
@@ -48,7 +52,7 @@ internal static class KnownNames
             if (limit < 0) break;
         }
 
-        return nearest;
+        return nearest ?? (name.Length < ShortestBeginning ? null : known.FirstOrDefault(candidate => candidate.StartsWith(name, StringComparison.OrdinalIgnoreCase)));
     }
 
     /// <summary>

@@ -90,7 +90,7 @@ internal sealed class ConstructionReader
         {
             string help = problem.Kind == LayerProblemKind.UnknownMaterial
                 ? KnownNames.Help(problem.Text, Catalogues.MaterialNames, "materials")
-                : "write material:millimetres, such as \"brick:102.5, air:50, block:100\"";
+                : ""; // The message says it already.
             _problems.Error(map.PlaceOf("layers"), problem.Message, help);
         }
 

@@ -16,14 +16,14 @@ internal static class CrossChecks
         {
             if (network.Coordinator is not { } coordinator) continue;
             string name = KnownNames.Quote(network.Name.Name);
-            if (!devices.Ids.TryGetValue(coordinator.Name, out (SourcePlace Place, string? Network) device))
+            if (!devices.Ids.TryGetValue(coordinator.Name, out string? actual))
             {
-                string[] own = [.. devices.Ids.Where(entry => entry.Value.Network == network.Name.Name).Select(entry => entry.Key)];
-                problems.Error(coordinator.Place, $"the network {name} has no coordinator: no device is called {KnownNames.Quote(coordinator.Name)}", () => KnownNames.Help(coordinator.Name, own, "devices of this network"));
+                string[] own = [.. devices.Ids.Where(entry => entry.Value == network.Name.Name).Select(entry => entry.Key)];
+                if (devices.IsComplete) problems.Error(coordinator.Place, $"the network {name} has no coordinator: no device is called {KnownNames.Quote(coordinator.Name)}", () => KnownNames.Help(coordinator.Name, own, "devices of this network"));
             }
-            else if (device.Network is { } other && other != network.Name.Name)
+            else if (actual is not null && actual != network.Name.Name)
             {
-                problems.Error(coordinator.Place, $"{KnownNames.Quote(coordinator.Name)} is in network {KnownNames.Quote(other)}", $"name a device of network {name}");
+                problems.Error(coordinator.Place, $"{KnownNames.Quote(coordinator.Name)} is in network {KnownNames.Quote(actual)}", $"name a device of network {name}");
             }
         }
     }
@@ -38,10 +38,11 @@ internal static class CrossChecks
         string[] openings = [.. home.Storeys.SelectMany(storey => storey.OpeningNames).Select(opening => opening.Name)];
         foreach (StateDocument state in home.States)
         {
+            Check(state.Open, openings, "door or window", problems);
+            if (!devices.IsComplete) continue;
             Check(state.DevicesOff, devices.Ids.Keys, "device", problems);
             Check(state.CircuitsOff, circuits, "circuit", problems);
             Check(state.SwitchesOff, devices.Switches, "switch", problems);
-            Check(state.Open, openings, "door or window", problems);
         }
     }
 
@@ -52,6 +53,7 @@ internal static class CrossChecks
         foreach (AccessPointDocument point in home.AccessPoints)
         {
             BuiltStorey? storey = storeys.FirstOrDefault(built => built.Storey.Name.Value == point.Storey.Name);
+            if (storey is null && !home.AreStoreysComplete) continue;
             if (storey is null)
                 problems.Error(point.Storey.Place, $"no storey is called {KnownNames.Quote(point.Storey.Name)}", () => KnownNames.Help(point.Storey.Name, [.. storeys.Select(built => built.Storey.Name.Value)], "storeys"));
             else if (point.HeightMetres < 0 || point.HeightMetres > storey.Storey.CeilingMetres)

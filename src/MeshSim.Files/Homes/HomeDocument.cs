@@ -29,11 +29,17 @@ internal sealed record HomeDocument
     /// <summary>Its storeys, lowest first.</summary>
     public required ImmutableArray<StoreyDocument> Storeys { get; init; }
 
+    /// <summary>Whether every storey that is listed has a name and is among <see cref="Storeys"/>.</summary>
+    public required bool AreStoreysComplete { get; init; }
+
     /// <summary>Where the elements of the storeys were described.</summary>
     public required DescribedPlaces Places { get; init; }
 
     /// <summary>Its networks.</summary>
     public required ImmutableArray<NetworkDocument> Networks { get; init; }
+
+    /// <summary>Whether every network that is listed has a name and is among <see cref="Networks"/>.</summary>
+    public required bool AreNetworksComplete { get; init; }
 
     /// <summary>Its access points.</summary>
     public required ImmutableArray<AccessPointDocument> AccessPoints { get; init; }

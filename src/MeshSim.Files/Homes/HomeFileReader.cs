@@ -33,15 +33,19 @@ internal static class HomeFileReader
         PlanningParameters parameters = ReadParameters(map, problems);
         ConstructionReader constructions = ConstructionReader.Read(map, problems);
         DescribedPlaces places = new();
+        ImmutableArray<StoreyDocument> storeys = ReadStoreys(map, parameters.NorthDegrees, constructions, places, problems);
+        ImmutableArray<NetworkDocument> networks = NetworkReader.Read(map, problems);
         return new()
         {
             Name = map.RequiredText("home") ?? "",
             Region = ReadRegion(map, problems),
             Parameters = parameters,
             Constructions = constructions.Known,
-            Storeys = ReadStoreys(map, parameters.NorthDegrees, constructions, places, problems),
+            Storeys = storeys,
+            AreStoreysComplete = map.Find("storeys") is YamlList storeyList && storeyList.Items.Length == storeys.Length,
             Places = places,
-            Networks = NetworkReader.Read(map, problems),
+            Networks = networks,
+            AreNetworksComplete = map.Find("networks") is YamlList networkList && networkList.Items.Length == networks.Length,
             AccessPoints = AccessPointReader.Read(map, problems),
             States = StateReader.Read(map, problems),
         };

@@ -59,7 +59,7 @@ internal static class NetworkReader
         }
         else if (!map.Has("channel") && radio.FirstChannel != radio.LastChannel)
         {
-            problems.Notice(map.PlaceOf("network"), FormattableString.Invariant($"the network {name} states no channel; {radio.FirstChannel} is assumed"), known);
+            problems.Notice(map.PlaceOf("network"), FormattableString.Invariant($"the network {KnownNames.Quote(name)} states no channel; {radio.FirstChannel} is assumed"), known);
         }
 
         return radio.FirstChannel;

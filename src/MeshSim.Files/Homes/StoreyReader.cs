@@ -66,8 +66,8 @@ internal sealed class StoreyReader
 
             // A ceiling that cannot be read has its error; the highest one keeps it from causing others.
             CeilingMetres = _map.RequiredNumber("ceiling", CeilingMetres) ?? CeilingMetres.Max,
-            Outer = _constructions.Find(_map, "outer", isRequired: false),
-            Inner = _constructions.Find(_map, "inner", isRequired: false),
+            Outer = FindDefault("outer"),
+            Inner = FindDefault("inner"),
             NorthDegrees = northDegrees,
             Floor = floor,
             Rooms = rooms,
@@ -76,6 +76,10 @@ internal sealed class StoreyReader
             Objects = [.. _map.List("objects").Select(ReadObject).OfType<ObjectDescription>()],
         };
     }
+
+    // A default that cannot be read has its error; any name keeps it from causing others.
+    private ConstructionName? FindDefault(string key) =>
+        _constructions.Find(_map, key, isRequired: false) ?? (_map.Has(key) ? new ConstructionName("") : null);
 
     private FloorDescription? ReadFloor(bool isLowest)
     {

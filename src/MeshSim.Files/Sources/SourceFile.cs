@@ -37,6 +37,10 @@ internal sealed class SourceFile
         return new(Name, line + 1, Encoding.UTF8.GetCharCount(Bytes, lineStart, offset - lineStart) + 1);
     }
 
+    /// <summary>Where a line begins.</summary>
+    /// <param name="line">From 1.</param>
+    public int StartOfLine(int line) => _lineStarts.Value[line - 1];
+
     /// <summary>Reads a file; null with an error when it cannot be read, is too long, or is not text.</summary>
     /// <param name="path">Where it is; also how it is printed.</param>
     /// <param name="longestBytes">Longest accepted content.</param>

@@ -24,7 +24,7 @@ internal static class BandNotices
     /// <summary>Says when the power that a device states is above its limit.</summary>
     public static void OfDevice(SourcePlace place, Device device, NetworkDocument network, HomeDocument home, DiagnosticList problems)
     {
-        if (network.Radio is not { } radio || device.TransmitPower is not { } power) return;
+        if (network.Radio is not { } radio || device.TransmitPower is not { } power || home.Region.Length == 0) return;
         if (radio.Region is not { } region || region == home.Region) Say(place, KnownNames.Quote(device.Id.Value), power, network, home, problems);
     }
 

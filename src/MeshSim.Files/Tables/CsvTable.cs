@@ -15,6 +15,9 @@ internal sealed class CsvTable
     /// <summary>The file that it was read from.</summary>
     public SourceFile File { get; }
 
+    /// <summary>Whether no row was left out.</summary>
+    public bool IsComplete { get; private set; } = true;
+
     /// <summary>Its rows, those with the wrong number of fields left out.</summary>
     public List<CsvRow> Rows { get; } = [];
 
@@ -34,7 +37,7 @@ internal sealed class CsvTable
             TrackLineNumbers = true,
             MalformedData = CsvMalformedDataHandling.Skip,
             FieldCountMismatch = CsvFieldCountHandling.Allow,
-            OnMalformedRecord = record => ReportMalformed(file, record, problems),
+            OnMalformedRecord = record => table.ReportMalformed(record, problems),
         });
         if (!reader.Read())
         {
@@ -51,8 +54,14 @@ internal sealed class CsvTable
         {
             CsvRow row = RowOf(reader, table);
             if (row.IsBlank) continue;
-            if (row.FieldCount == header.FieldCount) table.Rows.Add(row);
-            else problems.Error(row.Place, FormattableString.Invariant($"the line has {row.FieldCount} fields, the header {header.FieldCount}"), "one field per column, a point as decimal mark, text that holds a comma in quotes");
+            if (row.FieldCount == header.FieldCount)
+            {
+                table.Rows.Add(row);
+                continue;
+            }
+
+            table.IsComplete = false;
+            problems.Error(row.Place, FormattableString.Invariant($"the line has {row.FieldCount} fields, the header {header.FieldCount}"), "one field per column, a point as decimal mark, text that holds a comma in quotes");
         }
 
         return table;
@@ -76,13 +85,28 @@ internal sealed class CsvTable
         return new(table, fields, starts);
     }
 
-    private static void ReportMalformed(SourceFile file, CsvMalformedRecord record, DiagnosticList problems)
+    private void ReportMalformed(CsvMalformedRecord record, DiagnosticList problems)
     {
-        SourcePlace place = file.PlaceOf(checked((int)record.ByteOffset));
-        (string message, string help) = record.Reason == CsvMalformedReason.UnterminatedQuote
-            ? ("a quote opens here and is never closed", "close it, or take it away")
-            : ("a quote stands inside a field", "put the whole field in quotes and double the quotes within");
-        problems.Error(place, message, help);
+        IsComplete = false;
+        if (record.Reason == CsvMalformedReason.UnterminatedQuote)
+            problems.Error(File.PlaceOf(OpenQuote(File.StartOfLine(checked((int)record.LineNumber)))), "a quote opens here and is never closed", "close it, or take it away");
+        else
+            problems.Error(File.PlaceOf(checked((int)record.ByteOffset)), "a quote stands inside a field", "put the whole field in quotes and double the quotes within");
+    }
+
+    /// <summary>The quote that is still open at the end of the file, for a record that begins at an offset.</summary>
+    private int OpenQuote(int start)
+    {
+        int open = -1;
+        for (int i = start; i < File.Bytes.Length; i++)
+        {
+            if (File.Bytes[i] != (byte)'"') continue;
+            bool isDoubled = open >= 0 && i + 1 < File.Bytes.Length && File.Bytes[i + 1] == (byte)'"';
+            if (isDoubled) i++;
+            else open = open >= 0 ? -1 : i;
+        }
+
+        return open >= 0 ? open : start;
     }
 
     private bool TakeHeader(CsvRow header, ImmutableArray<string> required, ImmutableArray<string> optional, DiagnosticList problems)

@@ -46,15 +46,18 @@ internal sealed class DeviceTable
     private DeviceTable(HomeDocument? home, IReadOnlyList<BuiltStorey>? storeys, DiagnosticList problems)
     {
         _home = home;
-        _rooms = new(storeys, problems);
+        _rooms = new(storeys, home is { AreStoreysComplete: true }, problems);
         _problems = problems;
     }
+
+    /// <summary>Whether the id of every row is known, so that an unknown id is a mistake of whoever names it.</summary>
+    public bool IsComplete { get; private set; } = true;
 
     /// <summary>The devices that could be read, in the order written.</summary>
     public List<Device> Devices { get; } = [];
 
-    /// <summary>Every id with its place and its network, whether the rest could be read or not. The first of two equal ids counts.</summary>
-    public Dictionary<string, (SourcePlace Place, string? Network)> Ids { get; } = [];
+    /// <summary>Every id with its network, whether the rest could be read or not; null for an unknown network. The first of two equal ids counts.</summary>
+    public Dictionary<string, string?> Ids { get; } = [];
 
     /// <summary>Every circuit, in the order of its first device.</summary>
     public HashSet<string> Circuits { get; } = [];
@@ -71,7 +74,7 @@ internal sealed class DeviceTable
     {
         if (CsvTable.Read(file, Required, Optional, problems) is not { } table) return null;
 
-        DeviceTable devices = new(home, storeys, problems);
+        DeviceTable devices = new(home, storeys, problems) { IsComplete = table.IsComplete };
         List<PlacedName> ids = [];
         foreach (CsvRow row in table.Rows) devices.ReadRow(new(row, problems), ids);
         UniqueNames.Check(ids, "device", problems);
@@ -81,10 +84,12 @@ internal sealed class DeviceTable
     private void ReadRow(RowReader row, List<PlacedName> ids)
     {
         string? id = row.RequiredText("id"), networkName = row.RequiredText("network");
+        NetworkDocument? network = FindNetwork(row, networkName);
+        IsComplete &= id is not null;
         if (id is not null)
         {
             ids.Add(new(id, row.PlaceOf("id")));
-            Ids.TryAdd(id, (row.PlaceOf("id"), networkName));
+            Ids.TryAdd(id, network?.Name.Name);
         }
 
         string? circuit = row.Text("circuit"), manualSwitch = row.Text("switched_by");
@@ -98,7 +103,6 @@ internal sealed class DeviceTable
         Mounting? mounting = FindMounting(row);
         double? transmitDbm = row.Number("tx_dbm", TransmitDbm);
         FoundPlace? place = _rooms.Find(row);
-        NetworkDocument? network = FindNetwork(row, networkName);
         if (id is null || power is null || network is null) return;
         Role role = RoleRules.Decide(row, new(id), power.Value, stated, network, _problems);
         if (_problems.ErrorCount > errorsBefore || place is not { } found || mounting is null) return;
@@ -127,7 +131,7 @@ internal sealed class DeviceTable
     {
         if (_home is null || name is null) return null;
         NetworkDocument? network = _home.Networks.FirstOrDefault(candidate => candidate.Name.Name == name);
-        if (network is null)
+        if (network is null && _home.AreNetworksComplete)
             _problems.Error(row.PlaceOf("network"), $"no network is called {KnownNames.Quote(name)}", () => KnownNames.Help(name, [.. _home.Networks.Select(candidate => candidate.Name.Name)], "networks"));
         return network;
     }

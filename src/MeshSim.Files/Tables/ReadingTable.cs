@@ -40,13 +40,13 @@ internal static class ReadingTable
     private static bool IsKnown(RowReader row, string column, string id, DeviceTable devices, DiagnosticList problems)
     {
         if (devices.Ids.ContainsKey(id)) return true;
-        problems.Error(row.PlaceOf(column), $"no device is called {KnownNames.Quote(id)}", () => KnownNames.Help(id, devices.Ids.Keys, "devices"));
+        if (devices.IsComplete) problems.Error(row.PlaceOf(column), $"no device is called {KnownNames.Quote(id)}", () => KnownNames.Help(id, devices.Ids.Keys, "devices"));
         return false;
     }
 
     private static bool CanHear(RowReader row, string from, string to, DeviceTable devices, DiagnosticList problems)
     {
-        string? sender = devices.Ids[from].Network, receiver = devices.Ids[to].Network;
+        string? sender = devices.Ids[from], receiver = devices.Ids[to];
         if (from == to) problems.Error(row.PlaceOf("to"), "a device does not hear itself", "name another device");
         else if (sender is not null && receiver is not null && sender != receiver)
             problems.Error(row.PlaceOf("to"), $"{KnownNames.Quote(to)} is in network {KnownNames.Quote(receiver)}, {KnownNames.Quote(from)} in {KnownNames.Quote(sender)}", "a reading is between two devices of one network");

@@ -15,8 +15,9 @@ internal readonly record struct FoundPlace(StoreyName Storey, PlanPoint Point, d
 
 /// <summary>Reads the columns storey, x, y, height and room of a row and finds the place that they mean.</summary>
 /// <param name="storeys">The storeys of the home; null when the home could not be read, so that only the texts and numbers are checked.</param>
+/// <param name="areComplete">Whether these are all that the home lists.</param>
 /// <param name="problems">Takes the errors and notices.</param>
-internal sealed class RoomFinder(IReadOnlyList<BuiltStorey>? storeys, DiagnosticList problems)
+internal sealed class RoomFinder(IReadOnlyList<BuiltStorey>? storeys, bool areComplete, DiagnosticList problems)
 {
     private static readonly ValidRange HeightMetres = new(-100, 100, "m");
 
@@ -31,7 +32,7 @@ internal sealed class RoomFinder(IReadOnlyList<BuiltStorey>? storeys, Diagnostic
         BuiltStorey? storey = storeys.FirstOrDefault(built => built.Storey.Name.Value == storeyName);
         if (storey is null)
         {
-            problems.Error(row.PlaceOf("storey"), $"no storey is called {KnownNames.Quote(storeyName)}", () => KnownNames.Help(storeyName, [.. storeys.Select(built => built.Storey.Name.Value)], "storeys"));
+            if (areComplete) problems.Error(row.PlaceOf("storey"), $"no storey is called {KnownNames.Quote(storeyName)}", () => KnownNames.Help(storeyName, [.. storeys.Select(built => built.Storey.Name.Value)], "storeys"));
             return null;
         }
 

@@ -12,6 +12,9 @@ internal sealed class MapReader
     private readonly string _what;
     private readonly DiagnosticList _problems;
 
+    // Keys that an unknown one was probably meant for: that one has its error, so that the missing one needs none.
+    private readonly HashSet<string> _misspelt = [];
+
     private MapReader(YamlMap map, string what, DiagnosticList problems)
     {
         _map = map;
@@ -35,9 +38,14 @@ internal sealed class MapReader
             return null;
         }
 
-        foreach (YamlEntry entry in map.Entries)
-            if (!keys.Contains(entry.Key)) problems.Error(entry.Place, $"{what} has no key {KnownNames.Quote(entry.Key)}", HelpForKey(entry, keys));
-        return new(map, what, problems);
+        MapReader reader = new(map, what, problems);
+        foreach (YamlEntry entry in map.Entries.Where(entry => !keys.Contains(entry.Key)))
+        {
+            problems.Error(entry.Place, $"{what} has no key {KnownNames.Quote(entry.Key)}", HelpForKey(entry, keys));
+            if (KnownNames.Nearest(entry.Key, keys) is { } meant) reader._misspelt.Add(meant);
+        }
+
+        return reader;
     }
 
     /// <summary>Whether the key of an entry is fit for a name; an error when not.</summary>
@@ -60,11 +68,11 @@ internal sealed class MapReader
     /// <summary>Where the value of a key begins, or the map when the key is not there.</summary>
     public SourcePlace PlaceOf(string key) => Find(key)?.Place ?? Place;
 
-    /// <summary>The value of a key; null with an error when it is not there.</summary>
+    /// <summary>The value of a key; null with an error, this or that of a misspelt key, when it is not there.</summary>
     public YamlNode? Require(string key)
     {
         YamlNode? value = Find(key);
-        if (value is null) _problems.Error(Place, $"{_what} lacks the key \"{key}\"", $"add \"{key}:\" and its value");
+        if (value is null && !_misspelt.Contains(key)) _problems.Error(Place, $"{_what} lacks the key \"{key}\"", $"add \"{key}:\" and its value");
         return value;
     }
 
