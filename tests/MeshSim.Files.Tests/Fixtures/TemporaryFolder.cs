@@ -21,6 +21,14 @@ internal sealed class TemporaryFolder : IDisposable
 
     public HomeReadResult Read() => HomeFolder.Read(Path);
 
+    /// <summary>Every problem and every notice, as printed, the folder left out; checks that a home comes exactly when no problem does.</summary>
+    public string[] Says()
+    {
+        HomeReadResult result = Read();
+        (result.Home is null).Should().Be(!result.Problems.IsEmpty);
+        return [.. result.Problems.Concat(result.Notices).Select(diagnostic => diagnostic.ToString().Replace(Path + System.IO.Path.DirectorySeparatorChar, "", StringComparison.Ordinal))];
+    }
+
     public void Dispose() => Directory.Delete(Path, recursive: true);
 
     private void Write(string name, string content, Func<string, string>? change) =>
