@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using MeshSim.FloorPlans.Geometry;
 
 namespace MeshSim.FloorPlans.Descriptions;
 
@@ -11,13 +12,14 @@ internal sealed record WallMatch(ImmutableArray<WallPiece> Pieces, string Wrong,
 /// <summary>Finds the wall pieces that a person means.</summary>
 internal sealed class WallSearch(IReadOnlyList<WallPiece> pieces, IReadOnlyList<Room> rooms, double northDegrees)
 {
-    /// <summary>The pieces at a place that is not a line.</summary>
+    /// <summary>The pieces at a place.</summary>
     public WallMatch Find(WallPlace place) => place switch
     {
         WallPlace.Between between => FindBetween(between.First, between.Second),
         WallPlace.SideOf side => FindSide(side.Room, side.Facing),
         WallPlace.Named named => FindNamed(named.Name),
-        _ => throw new ArgumentException("a line is not searched for", nameof(place)),
+        WallPlace.Line line => FindOn(line.Start, line.End),
+        _ => throw new ArgumentException("unknown way to name a wall", nameof(place)),
     };
 
     private WallMatch FindBetween(RoomName first, RoomName second)
@@ -43,6 +45,16 @@ internal sealed class WallSearch(IReadOnlyList<WallPiece> pieces, IReadOnlyList<
         piece => piece.Name == name,
         $"no wall is called \"{name}\"",
         () => $"the walls are {InWords(pieces.Select(piece => piece.Name ?? "").Where(known => known.Length > 0), "none")}");
+
+    private WallMatch FindOn(PlanPoint start, PlanPoint end) => Answer(
+        piece => IsOn(start, end, piece.Start) && IsOn(start, end, piece.End),
+        $"no wall lies on the line {start} to {end}",
+        () => $"a line that holds a wall from end to end");
+
+    private static bool IsOn(PlanPoint start, PlanPoint end, PlanPoint point) =>
+        Predicates.SideOf(start, end, point) == Side.On
+        && Math.Min(start.X, end.X) <= point.X && point.X <= Math.Max(start.X, end.X)
+        && Math.Min(start.Y, end.Y) <= point.Y && point.Y <= Math.Max(start.Y, end.Y);
 
     private WallMatch? UnknownRoom(RoomName name) => rooms.Any(room => room.Name == name)
         ? null
