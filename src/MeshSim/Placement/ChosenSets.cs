@@ -1,0 +1,78 @@
+namespace MeshSim.Placement;
+
+/// <summary>Good choices of outlets without a proof. Whatever they return meets all goals.</summary>
+internal static class ChosenSets
+{
+    /// <summary>
+    /// Begins with every outlet and takes one after the other away where the goals allow it. Nothing can be taken from the result.
+    /// </summary>
+    /// <param name="goals">Goals that every outlet together meets.</param>
+    /// <param name="order">All outlets, the first to go first.</param>
+    /// <returns>The outlets that stay, in order.</returns>
+    public static int[] Thin(IReadOnlyList<ReachGoal> goals, IEnumerable<int> order)
+    {
+        RepeaterProblem problem = goals[0].Graph.Problem;
+        NodeSet passing = goals[0].Graph.EverythingChosen();
+        List<int> stay = [];
+        foreach (int outlet in order)
+        {
+            int node = problem.NodeOf(outlet);
+            passing.Remove(node);
+            if (AreMet(goals, passing)) continue;
+            passing.Add(node);
+            stay.Add(outlet);
+        }
+
+        stay.Sort();
+        return [.. stay];
+    }
+
+    /// <summary>Replaces two outlets by one for as long as that can be done.</summary>
+    /// <returns>The outlets in order; the same ones when nothing was found.</returns>
+    public static int[] ReplacePairs(IReadOnlyList<ReachGoal> goals, int[] chosen)
+    {
+        while (ReplacePair(goals, chosen) is { } fewer) chosen = fewer;
+        return chosen;
+    }
+
+    /// <summary>Whether a choice meets every goal.</summary>
+    public static bool AreMet(IReadOnlyList<ReachGoal> goals, NodeSet passing)
+    {
+        foreach (ReachGoal goal in goals)
+            if (!goal.IsMet(passing)) return false;
+        return true;
+    }
+
+    private static int[]? ReplacePair(IReadOnlyList<ReachGoal> goals, int[] chosen)
+    {
+        ReachGraph graph = goals[0].Graph;
+        for (int i = 0; i < chosen.Length; i++)
+        {
+            for (int j = i + 1; j < chosen.Length; j++)
+            {
+                int[] rest = [.. chosen.Where((_, index) => index != i && index != j)];
+                NodeSet passing = graph.Chosen(rest);
+                if (FindOne(goals, passing) is { } outlet) return [.. rest.Append(outlet).Order()];
+            }
+        }
+
+        return null;
+    }
+
+    private static int? FindOne(IReadOnlyList<ReachGoal> goals, NodeSet passing)
+    {
+        ReachGoal? open = goals.FirstOrDefault(goal => !goal.IsMet(passing));
+        if (open is null) return null;
+        RepeaterProblem problem = open.Graph.Problem;
+        foreach (int outlet in open.OutletsThatConnectFirst(passing))
+        {
+            int node = problem.NodeOf(outlet);
+            passing.Add(node);
+            bool isEnough = AreMet(goals, passing);
+            passing.Remove(node);
+            if (isEnough) return outlet;
+        }
+
+        return null;
+    }
+}

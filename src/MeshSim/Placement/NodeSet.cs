@@ -1,0 +1,34 @@
+namespace MeshSim.Placement;
+
+/// <summary>A set of nodes, one bit each.</summary>
+internal sealed class NodeSet
+{
+    /// <summary>Nodes per word.</summary>
+    public const int BitsPerWord = 64;
+
+    /// <summary>An empty set.</summary>
+    /// <param name="nodeCount">Number of nodes that it can hold.</param>
+    public NodeSet(int nodeCount) => Words = new ulong[WordsFor(nodeCount)];
+
+    private NodeSet(ulong[] words) => Words = words;
+
+    /// <summary>The bits, lowest node first.</summary>
+    public ulong[] Words { get; }
+
+    /// <summary>Number of words that hold that many nodes.</summary>
+    public static int WordsFor(int nodeCount) => (nodeCount + BitsPerWord - 1) / BitsPerWord;
+
+    /// <summary>Whether a node is in the set.</summary>
+    public bool Contains(int node) => (Words[node / BitsPerWord] & Bit(node)) != 0;
+
+    /// <summary>Puts a node in.</summary>
+    public void Add(int node) => Words[node / BitsPerWord] |= Bit(node);
+
+    /// <summary>Takes a node out.</summary>
+    public void Remove(int node) => Words[node / BitsPerWord] &= ~Bit(node);
+
+    /// <summary>A set of the same nodes.</summary>
+    public NodeSet Copy() => new([.. Words]);
+
+    private static ulong Bit(int node) => 1UL << (node % BitsPerWord);
+}
