@@ -1,0 +1,68 @@
+using MeshSim.Drawing.Sheets;
+
+namespace MeshSim.Drawing.Labels;
+
+/// <summary>
+/// Gives labels their places one after the other. A place is out of the question where it would leave the frame or cover a
+/// symbol or an earlier label; among the others the cheapest wins, the first of equals.
+/// </summary>
+/// <param name="frame">The part of the sheet that labels must not leave.</param>
+/// <param name="symbols">What no label may cover.</param>
+/// <param name="lines">What a label should rather not cover, each with its cost.</param>
+internal sealed class LabelPlacer(PixelBox frame, IReadOnlyList<PixelBox> symbols, IReadOnlyList<(Pixel Start, Pixel End, float Cost)> lines)
+{
+    /// <summary>Space kept between two labels and between a label and a symbol, pixels.</summary>
+    public const float Space = 1;
+
+    private const float LeaderOverBoxCost = 12;
+    private const float LeaderOverLeaderCost = 8;
+
+    private readonly List<PixelBox> _labels = [];
+    private readonly List<(Pixel Start, Pixel End)> _leaders = [];
+
+    /// <summary>The label in its place, or null when there is none.</summary>
+    public PlacedLabel? Place(LabelRequest request)
+    {
+        LabelPlace? best = null;
+        float least = float.PositiveInfinity;
+        foreach (LabelPlace place in request.Places)
+        {
+            if (place.Cost >= least || !IsFree(place.Box)) continue;
+
+            float cost = place.Cost + CostOf(place);
+            if (cost < least) (best, least) = (place, cost);
+        }
+
+        if (best is not { } chosen) return null;
+
+        var label = new PlacedLabel(request, chosen.Box, chosen.LeaderFrom);
+        _labels.Add(label.Box);
+        if (label.LeaderFrom is { } start) _leaders.Add((start, label.LeaderTo));
+        return label;
+    }
+
+    private bool IsFree(PixelBox box)
+    {
+        PixelBox wide = box.Grown(Space);
+        return frame.Holds(box) && !symbols.Any(wide.Overlaps) && !_labels.Exists(wide.Overlaps);
+    }
+
+    private float CostOf(LabelPlace place)
+    {
+        float cost = 0;
+        foreach ((Pixel start, Pixel end, float lineCost) in lines)
+            if (place.Box.IsMetBy(start, end)) cost += lineCost;
+        foreach ((Pixel start, Pixel end) in _leaders)
+            if (place.Box.IsMetBy(start, end)) cost += LeaderOverBoxCost;
+        if (place.LeaderFrom is not { } from) return cost;
+
+        Pixel to = place.Box.NearestTo(from);
+        cost += LeaderOverBoxCost * symbols.Concat(_labels).Count(box => box.IsMetBy(from, to) && !box.Grown(Space).Holds(PixelBox.About(from, 0, 0)));
+        return cost + (LeaderOverLeaderCost * _leaders.Count(leader => DoCross(from, to, leader.Start, leader.End)));
+    }
+
+    private static bool DoCross(Pixel a, Pixel b, Pixel c, Pixel d) =>
+        Turn(a, b, c) * Turn(a, b, d) < 0 && Turn(c, d, a) * Turn(c, d, b) < 0;
+
+    private static float Turn(Pixel a, Pixel b, Pixel p) => ((b.X - a.X) * (p.Y - a.Y)) - ((b.Y - a.Y) * (p.X - a.X));
+}

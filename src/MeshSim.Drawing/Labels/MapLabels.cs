@@ -1,0 +1,134 @@
+using System.Collections.Immutable;
+using MeshSim.Drawing.Inks;
+using MeshSim.Drawing.Margins;
+using MeshSim.Drawing.Sheets;
+using MeshSim.Drawing.Symbols;
+using MeshSim.FloorPlans;
+
+namespace MeshSim.Drawing.Labels;
+
+/// <summary>Asks for all labels of a map, the most important first, and keeps what found a place.</summary>
+internal sealed class MapLabels
+{
+    /// <summary>Text beside the plate's edge, pixels.</summary>
+    public const float PadX = 3, PadY = 1;
+
+    private const float OverWallCost = 2.5f, OverRouteCost = 4;
+
+    /// <summary>A shorter contour line goes without a label, pixels.</summary>
+    private const float LeastContourPixels = 220;
+
+    /// <summary>A smaller dark share of a room is not worth a line.</summary>
+    private const double LeastDarkShare = 0.005;
+
+    private readonly MapContents _map;
+    private readonly Ink _ink;
+    private readonly LabelPlacer _placer;
+    private readonly (Pixel Start, Pixel End, float Cost)[] _walls;
+
+    private MapLabels(MapContents map, Ink ink)
+    {
+        (_map, _ink) = (map, ink);
+        Projection projection = map.Layout.Projection;
+        _walls = [.. map.Storey.Walls.Select(wall => (projection.ToPixel(wall.Start), projection.ToPixel(wall.End), OverWallCost))];
+        Dictionary<Devices.DeviceId, Pixel> places = map.Marks.Devices.ToDictionary(mark => mark.Device.Id, mark => mark.Centre);
+        _placer = new(
+            map.Layout.Map,
+            [.. map.Marks.All.Select(mark => mark.Box)],
+            [.. _walls, .. map.Routes.Lines.Select(line => (places[line.From], places[line.To], OverRouteCost))]);
+    }
+
+    /// <summary>The labels of a map. Devices whose label finds no place are missing; contour lines may well be.</summary>
+    public static ImmutableArray<PlacedLabel> Of(MapContents map, Ink ink)
+    {
+        var labels = new MapLabels(map, ink);
+        return
+        [
+            .. map.Storey.Rooms.Select(labels.Room)
+                .Concat(map.Marks.Devices.Where(mark => mark.Standing == Standing.Unreached).Select(labels.Device))
+                .Concat(map.Marks.Repeaters.Select(labels.Repeater))
+                .Concat(map.Routes.Stubs.Select(labels.Stub))
+                .Concat(map.Marks.Devices.Where(mark => mark.Standing != Standing.Unreached).Select(labels.Device))
+                .Concat(map.Storey.Objects.Select(labels.Object))
+                .Concat(map.Contours.Where(line => LengthOf(line) >= LeastContourPixels / map.Layout.Projection.PixelsPerMetre).Select(labels.Contour))
+                .OfType<PlacedLabel>(),
+        ];
+    }
+
+    private PlacedLabel? Room(Room room)
+    {
+        LabelLine name = new(room.Name.Value, TextStyle.Room, Tone.Text);
+        double dark = _map.Map.Rooms.FirstOrDefault(row => row.Room == room.Name).DarkShare;
+        LabelLine share = new(FormattableString.Invariant($"{100 * dark:0} % dark"), TextStyle.Label, Tone.Text);
+        PlacedLabel? both = dark >= LeastDarkShare ? InRoom(room, [name, share]) : null;
+        return both ?? InRoom(room, [name]) ?? BesideRoom(room, [name]);
+    }
+
+    private PlacedLabel? InRoom(Room room, ImmutableArray<LabelLine> lines) =>
+        Place(LabelKind.Room, room.Name.Value, lines, (width, height) =>
+            LabelPlaces.Inside(room.Outline, _map.Layout.Projection, width, height, rim: 6));
+
+    private PlacedLabel? BesideRoom(Room room, ImmutableArray<LabelLine> lines)
+    {
+        Pixel[] corners = _map.Layout.Projection.ToPixels(room.Outline);
+        Pixel middle = new(corners.Average(p => p.X), corners.Average(p => p.Y));
+        return Place(LabelKind.Room, room.Name.Value, lines, (width, height) =>
+            LabelPlaces.Beside(PixelBox.About(middle, 0, 0), middle, width, height));
+    }
+
+    private PlacedLabel? Device(DeviceMark mark)
+    {
+        LabelLine line = mark.Standing switch
+        {
+            Standing.Unreached => new(mark.Device.Id + ": not reached", TextStyle.StrongLabel, Tone.Unreached),
+            Standing.Off => new(mark.Device.Id + " (off)", TextStyle.Label, Tone.Quiet),
+            _ => new(mark.Device.Id.Value, TextStyle.Label, Tone.Text),
+        };
+        return Place(LabelKind.Device, mark.Device.Id.Value, [line], (width, height) => LabelPlaces.Beside(mark.Box, mark.Centre, width, height));
+    }
+
+    private PlacedLabel? Repeater(RepeaterMark mark)
+    {
+        string id = mark.Repeater.Outlet.Id.Value;
+        LabelLine line = new("add repeater: " + id, TextStyle.StrongLabel, Tone.Repeater);
+        return Place(LabelKind.Repeater, id, [line], (width, height) => LabelPlaces.Beside(mark.Box, mark.Centre, width, height));
+    }
+
+    private PlacedLabel? Stub(Routes.StoreyStub stub)
+    {
+        DeviceMark mark = _map.Marks.Devices.First(device => device.Device.Id == stub.Here);
+        Devices.Device other = _map.Coverage.Home.Devices.First(device => device.Id == stub.Others[0]);
+        Pixel direction = mark.TruePlace.DirectionTo(_map.Layout.Projection.ToPixel(other.Point));
+        LabelLine line = new(stub.Caption, TextStyle.Label, Tone.Route);
+        return Place(
+            LabelKind.Stub, stub.Here + " " + stub.Storey, [line],
+            (width, height) => LabelPlaces.AtStub(mark.Centre, direction, Mark.Radius, width, height), leaderPointsBack: !stub.IsOutgoing);
+    }
+
+    private PlacedLabel? Object(BlockingObject thing) =>
+        Place(LabelKind.Object, thing.Name, [new(thing.Name, TextStyle.Small, Tone.Text)], (width, height) =>
+            LabelPlaces.Inside(thing.Footprint, _map.Layout.Projection, width, height, rim: 1));
+
+    private PlacedLabel? Contour(Contour contour)
+    {
+        bool isDesign = contour.LevelDb == _map.Scale.DesignMargin.Value;
+        string text = FormattableString.Invariant($"{contour.LevelDb:0.#} dB");
+        Pixel[] line = [.. contour.Points.Select(_map.Layout.Projection.ToPixel)];
+        return Place(LabelKind.Contour, text, [new(text, isDesign ? TextStyle.StrongLabel : TextStyle.Small, Tone.Contour)], (width, height) =>
+            LabelPlaces.Along(line, width, height).Where(place => IsClearOfWalls(place.Box)));
+    }
+
+    private bool IsClearOfWalls(PixelBox box) =>
+        !Array.Exists(_walls, wall => box.IsMetBy(wall.Start, wall.End))
+        && (_map.Storey.Rooms.IsEmpty || _map.Storey.RoomAt(_map.Layout.Projection.ToPlan(box.Centre)) is not null);
+
+    private static double LengthOf(Contour line) => line.Points.Zip(line.Points.Skip(1), (a, b) => a.DistanceMetresTo(b)).Sum();
+
+    private PlacedLabel? Place(
+        LabelKind kind, string key, ImmutableArray<LabelLine> lines, Func<float, float, IEnumerable<LabelPlace>> places, bool leaderPointsBack = false)
+    {
+        float width = MathF.Ceiling(lines.Max(line => _ink.WidthOf(line.Text, line.Style))) + (2 * PadX);
+        float height = lines.Sum(line => line.Style.LineHeight) + (2 * PadY);
+        return _placer.Place(new() { Kind = kind, Key = key, Lines = lines, Places = places(width, height), LeaderPointsBack = leaderPointsBack });
+    }
+}

@@ -1,0 +1,21 @@
+using MeshSim.Drawing.Inks;
+using MeshSim.Drawing.Sheets;
+using MeshSim.FloorPlans;
+
+namespace MeshSim.Drawing.Layers;
+
+/// <summary>Big things that block radio: light boxes with close hatching.</summary>
+internal sealed class ObjectLayer : ILayer
+{
+    /// <inheritdoc/>
+    public void Draw(MapContents map, Pen pen)
+    {
+        foreach (BlockingObject thing in map.Storey.Objects)
+        {
+            Pixel[] corners = map.Layout.Projection.ToPixels(thing.Footprint);
+            pen.Area(corners, Tone.Plate);
+            pen.Hatching(corners, Tone.Quiet, 1, 6);
+            pen.Outline(corners, isClosed: true, Tone.Wall, 1.8f);
+        }
+    }
+}

@@ -1,0 +1,24 @@
+using MeshSim.Drawing.Inks;
+using MeshSim.Drawing.Sheets;
+using MeshSim.FloorPlans;
+
+namespace MeshSim.Drawing.Layers;
+
+/// <summary>Holes in the floor or the ceiling: dashed, with a dashed diagonal.</summary>
+internal sealed class StairwellLayer : ILayer
+{
+    /// <summary>Length of the dashes, pixels.</summary>
+    public const float Dash = 7;
+
+    /// <inheritdoc/>
+    public void Draw(MapContents map, Pen pen)
+    {
+        foreach (Stairwell stairwell in map.Stairwells)
+        {
+            Pixel[] corners = map.Layout.Projection.ToPixels(stairwell.Outline);
+            pen.Outline(corners, isClosed: true, Tone.Paper, 3);
+            pen.Outline(corners, isClosed: true, Tone.Wall, 1.6f, Dash);
+            pen.Line(corners[0], corners[corners.Length / 2], Tone.Wall, 1, Dash);
+        }
+    }
+}

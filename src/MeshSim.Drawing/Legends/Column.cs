@@ -1,0 +1,115 @@
+using System.Collections.Immutable;
+using MeshSim.Devices;
+using MeshSim.Drawing.Inks;
+using MeshSim.Drawing.Palettes;
+using MeshSim.Drawing.Sheets;
+using MeshSim.Drawing.Symbols;
+using MeshSim.Mesh;
+using MeshSim.Placement;
+using MeshSim.Studies;
+
+namespace MeshSim.Drawing.Legends;
+
+/// <summary>The column beside the map: the answer first, then the legend.</summary>
+/// <param name="Rows">From above.</param>
+internal sealed record Column(ImmutableArray<ColumnRow> Rows)
+{
+    /// <summary>More rows than this of one list give way to a line that counts the rest: the tables have them all.</summary>
+    private const int LongestList = 8;
+
+    /// <summary>What all rows take, pixels.</summary>
+    public float HeightPixels => Rows.Sum(row => row.HeightPixels);
+
+    /// <summary>Writes the column.</summary>
+    public static Column Of(NetworkCoverage coverage, MarginMap map, RepeaterPlacement? placement, MarginScale scale, Ink ink)
+    {
+        Device[] here = [.. coverage.Home.DevicesOf(coverage.Network).Where(device => device.Storey == map.Storey)];
+        return new(
+        [
+            .. Answer(coverage, ink),
+            .. placement is null ? [] : Recommendation(placement, ink),
+            .. Margins(map, scale, ink),
+            .. Signs(coverage, placement, here),
+            .. Symbols(here),
+        ]);
+    }
+
+    private static IEnumerable<ColumnRow> Answer(NetworkCoverage coverage, Ink ink)
+    {
+        DeviceReach[] lost = [.. coverage.Devices.Where(reach => !reach.IsReached)];
+        yield return new HeadingRow(FormattableString.Invariant($"{coverage.Devices.Length - lost.Length} of {coverage.Devices.Length} devices reached"));
+        foreach (ColumnRow row in Listed([.. lost.Select(reach => "✕ " + Lacking(reach, coverage))], ink)) yield return row;
+    }
+
+    private static string Lacking(DeviceReach reach, NetworkCoverage coverage)
+    {
+        string where = coverage.Home.Devices.First(device => device.Id == reach.Device).Storey.Value;
+        if (reach.NearestLink is not { } link) return $"{reach.Device} ({where})";
+        double shortDb = coverage.DesignMargin.Value - link.Margin.Value;
+        return shortDb > 0
+            ? FormattableString.Invariant($"{reach.Device} ({where}): {shortDb:0.0} dB short to {link.Other(reach.Device)}")
+            : FormattableString.Invariant($"{reach.Device} ({where}): too many hops");
+    }
+
+    private static IEnumerable<ColumnRow> Recommendation(RepeaterPlacement placement, Ink ink)
+    {
+        yield return new HeadingRow(placement.Repeaters.Length switch
+        {
+            0 when placement.ServesAll => "No repeater needed",
+            0 => "No repeater helps",
+            1 => "Add 1 repeater",
+            int count => FormattableString.Invariant($"Add {count} repeaters"),
+        });
+        string[] texts =
+        [
+            .. placement.Repeaters.Select((repeater, index) => FormattableString.Invariant($"{index + 1}  {repeater.Outlet.Id}, {Place(repeater.Outlet)}")),
+            .. placement.Unserved.Select(device => $"No outlet serves {device.Device}"),
+        ];
+        foreach (ColumnRow row in Listed(texts, ink)) yield return row;
+    }
+
+    private static string Place(Outlet outlet) => outlet.Room is { } room ? $"{room.Value} ({outlet.Storey.Value})" : outlet.Storey.Value;
+
+    private static IEnumerable<ColumnRow> Margins(MarginMap map, MarginScale scale, Ink ink)
+    {
+        yield return new HeadingRow("Link margin, dB");
+        foreach (MarginClass step in scale.Classes.Reverse())
+        {
+            string note = double.IsNegativeInfinity(step.LowerDb) ? ": nothing gets through" : step.IsBelowDesign ? ": too little" : "";
+            yield return new ClassRow(step, step.Range + note);
+        }
+
+        foreach (string line in TextFlow.Lines($"Hatched: below the design margin of {map.DesignMargin}", TextStyle.Body, SheetLayout.ColumnWidth, ink))
+            yield return new NoteRow(line, TextStyle.Body, Tone.Quiet);
+    }
+
+    private static IEnumerable<ColumnRow> Signs(NetworkCoverage coverage, RepeaterPlacement? placement, Device[] here)
+    {
+        yield return new HeadingRow("Signs");
+        yield return new SignRow(Sign.DesignContour, "design margin");
+        yield return new SignRow(Sign.Contour, "other margins");
+        yield return new SignRow(Sign.Route, "route towards the coordinator");
+        if (coverage.Home.FloorPlan.Storeys.Length > 1)
+        {
+            yield return new SignRow(Sign.Stub, "link to another storey");
+            yield return new SignRow(Sign.Stairwell, "stairwell");
+        }
+
+        if (coverage.Devices.Any(reach => !reach.IsReached)) yield return new SignRow(Sign.Unreached, "not reached");
+        if (placement is { Repeaters.IsEmpty: false }) yield return new SignRow(Sign.Repeater, "recommended repeater");
+        if (here.Length > 0) yield return new RolesRow([.. Enum.GetValues<Role>().Where(role => here.Any(device => device.Role == role))]);
+    }
+
+    private static IEnumerable<ColumnRow> Symbols(Device[] here) =>
+        here.Select(SymbolShapes.Of).Distinct().Order().Chunk(2)
+            .Select(pair => new SymbolRow(pair[0], pair.Length > 1 ? pair[1] : null));
+
+    private static IEnumerable<ColumnRow> Listed(string[] texts, Ink ink)
+    {
+        int shown = texts.Length > LongestList ? LongestList - 1 : texts.Length;
+        foreach (string text in texts.Take(shown))
+            foreach (string line in TextFlow.Lines(text, TextStyle.Body, SheetLayout.ColumnWidth, ink))
+                yield return new NoteRow(line, TextStyle.Body, Tone.Text);
+        if (shown < texts.Length) yield return new NoteRow(FormattableString.Invariant($"and {texts.Length - shown} more"), TextStyle.Body, Tone.Quiet);
+    }
+}

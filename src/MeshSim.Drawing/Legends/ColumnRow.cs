@@ -1,0 +1,65 @@
+using MeshSim.Devices;
+using MeshSim.Drawing.Inks;
+using MeshSim.Drawing.Palettes;
+using MeshSim.Drawing.Symbols;
+using SkiaSharp;
+
+namespace MeshSim.Drawing.Legends;
+
+/// <summary>A sign of the map other than the symbol of a device.</summary>
+internal enum Sign
+{
+    /// <summary>A link that routes use.</summary>
+    Route,
+
+    /// <summary>A link to another storey.</summary>
+    Stub,
+
+    /// <summary>A device without a route.</summary>
+    Unreached,
+
+    /// <summary>A recommended repeater.</summary>
+    Repeater,
+
+    /// <summary>The contour line of the design margin.</summary>
+    DesignContour,
+
+    /// <summary>Any other contour line.</summary>
+    Contour,
+
+    /// <summary>A stairwell.</summary>
+    Stairwell,
+}
+
+/// <summary>One row of the column beside the map.</summary>
+/// <param name="HeightPixels">What it takes.</param>
+internal abstract record ColumnRow(float HeightPixels);
+
+/// <summary>A heading.</summary>
+/// <param name="Text">What it says.</param>
+internal sealed record HeadingRow(string Text) : ColumnRow(34);
+
+/// <summary>A line of text that fits the column.</summary>
+/// <param name="Text">What it says.</param>
+/// <param name="Style">How it is set.</param>
+/// <param name="Colour">Its colour.</param>
+internal sealed record NoteRow(string Text, TextStyle Style, SKColor Colour) : ColumnRow(19);
+
+/// <summary>A step of the margin scale.</summary>
+/// <param name="Class">The step.</param>
+/// <param name="Text">What it says.</param>
+internal sealed record ClassRow(MarginClass Class, string Text) : ColumnRow(24);
+
+/// <summary>Two symbols of devices with their meanings, the second possibly missing.</summary>
+/// <param name="First">The first.</param>
+/// <param name="Second">The second.</param>
+internal sealed record SymbolRow(SymbolShape First, SymbolShape? Second) : ColumnRow(32);
+
+/// <summary>The letters of the roles.</summary>
+/// <param name="Roles">The roles, from the left.</param>
+internal sealed record RolesRow(IReadOnlyList<Role> Roles) : ColumnRow(28);
+
+/// <summary>A sign with its meaning.</summary>
+/// <param name="Sign">The sign.</param>
+/// <param name="Text">What it means.</param>
+internal sealed record SignRow(Sign Sign, string Text) : ColumnRow(26);

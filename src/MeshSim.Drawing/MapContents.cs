@@ -1,0 +1,85 @@
+using System.Collections.Immutable;
+using MeshSim.Drawing.Inks;
+using MeshSim.Drawing.Labels;
+using MeshSim.Drawing.Legends;
+using MeshSim.Drawing.Margins;
+using MeshSim.Drawing.Palettes;
+using MeshSim.Drawing.Routes;
+using MeshSim.Drawing.Sheets;
+using MeshSim.Drawing.Symbols;
+using MeshSim.FloorPlans;
+using MeshSim.Placement;
+using MeshSim.Studies;
+
+namespace MeshSim.Drawing;
+
+/// <summary>Everything that a margin map shows, decided before the first line is drawn: the read-only context of the layers.</summary>
+internal sealed record MapContents
+{
+    /// <summary>Who reaches whom.</summary>
+    public required NetworkCoverage Coverage { get; init; }
+
+    /// <summary>The margins of the storey.</summary>
+    public required MarginMap Map { get; init; }
+
+    /// <summary>The storey.</summary>
+    public required Storey Storey { get; init; }
+
+    /// <summary>Where everything goes.</summary>
+    public required SheetLayout Layout { get; init; }
+
+    /// <summary>The steps of the margin.</summary>
+    public required MarginScale Scale { get; init; }
+
+    /// <summary>The margin class of each pixel.</summary>
+    public required MarginRaster Raster { get; init; }
+
+    /// <summary>Lines of equal margin.</summary>
+    public required ImmutableArray<Contour> Contours { get; init; }
+
+    /// <summary>Links that routes use.</summary>
+    public required RouteLines Routes { get; init; }
+
+    /// <summary>Symbols of devices and repeaters.</summary>
+    public required Marks Marks { get; init; }
+
+    /// <summary>The column beside the map.</summary>
+    public required Column Column { get; init; }
+
+    /// <summary>All labels that found a place.</summary>
+    public ImmutableArray<PlacedLabel> Labels { get; init; } = [];
+
+    /// <summary>The hole underfoot and the one overhead, if any.</summary>
+    public required ImmutableArray<Stairwell> Stairwells { get; init; }
+
+    /// <summary>Decides what a map shows.</summary>
+    public static MapContents Of(NetworkCoverage coverage, MarginMap map, RepeaterPlacement? placement, PictureSize size, Ink ink)
+    {
+        Storey storey = coverage.Home.FloorPlan.Storey(map.Storey);
+        var scale = new MarginScale(map.DesignMargin);
+        Column column = Column.Of(coverage, map, placement, scale, ink);
+        SheetLayout layout = SheetLayout.Of(PlanBounds.Of(coverage.Home), size, column.HeightPixels);
+        var contents = new MapContents
+        {
+            Coverage = coverage,
+            Map = map,
+            Storey = storey,
+            Layout = layout,
+            Scale = scale,
+            Raster = new(map.Margin, storey, scale, layout),
+            Contours = [.. scale.Edges.SelectMany(edge => ContourTracer.Trace(map.Margin, edge))],
+            Routes = RouteLines.On(map.Storey, coverage),
+            Marks = Marks.On(map.Storey, coverage, placement, layout),
+            Column = column,
+            Stairwells = [.. StairwellsOf(coverage.Home.FloorPlan, storey)],
+        };
+        return contents with { Labels = MapLabels.Of(contents, ink) };
+    }
+
+    private static IEnumerable<Stairwell> StairwellsOf(FloorPlan plan, Storey storey)
+    {
+        int index = plan.Storeys.IndexOf(storey);
+        Storey? above = index + 1 < plan.Storeys.Length ? plan.Storeys[index + 1] : null;
+        return (storey.Floor?.Stairwells ?? []).Concat(above?.Floor?.Stairwells ?? []).Distinct();
+    }
+}

@@ -1,0 +1,58 @@
+using System.Collections.Immutable;
+using MeshSim.Devices;
+using MeshSim.Drawing.Sheets;
+using MeshSim.FloorPlans;
+using MeshSim.Placement;
+using MeshSim.Studies;
+
+namespace MeshSim.Drawing.Symbols;
+
+/// <summary>All symbols of one storey.</summary>
+/// <param name="Devices">The network's devices on the storey, in the home's order.</param>
+/// <param name="Repeaters">The repeaters recommended on the storey, in the order of the recommendation.</param>
+internal sealed record Marks(ImmutableArray<DeviceMark> Devices, ImmutableArray<RepeaterMark> Repeaters)
+{
+    /// <summary>Everything that is drawn as a symbol.</summary>
+    public IEnumerable<Mark> All => Devices.Concat<Mark>(Repeaters);
+
+    /// <summary>
+    /// Places the symbols of a storey. Repeaters come first and stay where they are, because somebody will look for that very
+    /// outlet; then the coordinator; then the others in the home's order.
+    /// </summary>
+    public static Marks On(StoreyName storey, NetworkCoverage coverage, RepeaterPlacement? placement, SheetLayout layout)
+    {
+        var placer = new MarkPlacer(layout.Map);
+        RepeaterMark[] repeaters =
+        [
+            .. (placement?.Repeaters ?? []).Select((repeater, index) => (repeater, index))
+                .Where(row => row.repeater.Outlet.Storey == storey)
+                .Select(row => placer.Place(MarkOf(row.repeater, row.index + 1, layout.Projection))),
+        ];
+        Dictionary<DeviceId, Standing> standings = coverage.Devices.ToDictionary(
+            reach => reach.Device, reach => reach.IsReached ? Standing.Reached : Standing.Unreached);
+        Device[] devices = [.. coverage.Home.DevicesOf(coverage.Network).Where(device => device.Storey == storey)];
+        Dictionary<DeviceId, DeviceMark> placed = devices
+            .OrderByDescending(device => device.Id == coverage.Network.Coordinator)
+            .Select(device => placer.Place(MarkOf(device, StandingOf(device, coverage, standings), layout.Projection)))
+            .ToDictionary(mark => mark.Device.Id);
+        return new([.. devices.Select(device => placed[device.Id])], [.. repeaters]);
+    }
+
+    private static Standing StandingOf(Device device, NetworkCoverage coverage, Dictionary<DeviceId, Standing> standings)
+    {
+        if (standings.TryGetValue(device.Id, out Standing standing)) return standing;
+        return device.Id == coverage.Network.Coordinator && coverage.State?.TurnsOff(device) != true ? Standing.Reached : Standing.Off;
+    }
+
+    private static DeviceMark MarkOf(Device device, Standing standing, Projection projection)
+    {
+        Pixel place = projection.ToPixel(device.Point);
+        return new() { Device = device, Standing = standing, TruePlace = place, Centre = place };
+    }
+
+    private static RepeaterMark MarkOf(PlacedRepeater repeater, int number, Projection projection)
+    {
+        Pixel place = projection.ToPixel(repeater.Outlet.Point);
+        return new() { Repeater = repeater, Number = number, TruePlace = place, Centre = place };
+    }
+}
