@@ -11,7 +11,7 @@ namespace MeshSim.Drawing;
 public static class MarginPicture
 {
     /// <summary>What is drawn, from the bottom to the top.</summary>
-    private static readonly ImmutableArray<ILayer> Layers =
+    internal static readonly ImmutableArray<ILayer> Layers =
     [
         new PaperLayer(),
         new HeatLayer(),

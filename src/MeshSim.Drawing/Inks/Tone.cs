@@ -18,7 +18,7 @@ internal static class Tone
     public static readonly SKColor Quiet = new(0x55, 0x5F, 0x69);
 
     /// <summary>Walls.</summary>
-    public static readonly SKColor Wall = new(0x2A, 0x2E, 0x34);
+    public static readonly SKColor Wall = new(0x38, 0x3E, 0x46);
 
     /// <summary>Contour lines.</summary>
     public static readonly SKColor Contour = new(0x33, 0x4A, 0x5E);

@@ -30,10 +30,10 @@ internal static class LabelPlaces
             yield return place with { Cost = place.Cost + LeaderCost };
     }
 
-    /// <summary>At the end of a stub of the least length that a line with an arrow needs, preferably in its true direction.</summary>
+    /// <summary>At the end of a stub long enough for a line with an arrow, preferably in its true direction.</summary>
     public static IEnumerable<LabelPlace> AtStub(Pixel centre, Pixel direction, float symbolReach, float width, float height)
     {
-        foreach (LabelPlace place in Around(centre, symbolReach + 22, width, height))
+        foreach (LabelPlace place in Around(centre, symbolReach + 32, width, height))
         {
             Pixel towards = centre.DirectionTo(place.Box.NearestTo(centre));
             float turned = 1 - ((towards.X * direction.X) + (towards.Y * direction.Y));

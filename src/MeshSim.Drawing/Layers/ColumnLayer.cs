@@ -32,7 +32,7 @@ internal sealed class ColumnLayer : ILayer
                 pen.Text(heading.Text, new(box.Left, box.Bottom - 9), TextStyle.Heading, Tone.Text);
                 break;
             case NoteRow note:
-                pen.Text(note.Text, new(box.Left, box.Bottom - 5), note.Style, note.Colour);
+                pen.Text(note.Text, new(box.Left + note.IndentPixels, box.Bottom - 5), note.Style, note.Colour);
                 break;
             case ClassRow step:
                 DrawStep(step, sample, pen);

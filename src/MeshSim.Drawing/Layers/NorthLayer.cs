@@ -12,7 +12,7 @@ internal sealed class NorthLayer : ILayer
         float turn = float.DegreesToRadians((float)map.Coverage.Home.Parameters.NorthDegrees);
         Pixel north = new(MathF.Sin(turn), -MathF.Cos(turn)), east = new(-north.Y, north.X);
         PixelBox strip = map.Layout.Strip;
-        Pixel centre = new(strip.Right - 34, strip.Centre.Y - 2), tip = centre.Along(north, 17), foot = centre.Along(north, -11);
+        Pixel centre = new(strip.Right - 34, strip.Top + 38), tip = centre.Along(north, 17), foot = centre.Along(north, -11);
         Pixel heel = centre.Along(north, -5);
         pen.Area([tip, foot.Along(east, 8), heel], Tone.Wall);
         pen.Outline([tip, foot.Along(east, 8), heel, foot.Along(east, -8)], isClosed: true, Tone.Wall, 1.3f);

@@ -17,6 +17,9 @@ internal sealed record Column(ImmutableArray<ColumnRow> Rows)
     /// <summary>More rows than this of one list give way to a line that counts the rest: the tables have them all.</summary>
     private const int LongestList = 8;
 
+    /// <summary>How far continued lines of a list stand in, pixels.</summary>
+    private const float HangingIndent = 16;
+
     /// <summary>What all rows take, pixels.</summary>
     public float HeightPixels => Rows.Sum(row => row.HeightPixels);
 
@@ -38,7 +41,7 @@ internal sealed record Column(ImmutableArray<ColumnRow> Rows)
     {
         DeviceReach[] lost = [.. coverage.Devices.Where(reach => !reach.IsReached)];
         yield return new HeadingRow(FormattableString.Invariant($"{coverage.Devices.Length - lost.Length} of {coverage.Devices.Length} devices reached"));
-        foreach (ColumnRow row in Listed([.. lost.Select(reach => "✕ " + Lacking(reach, coverage))], ink)) yield return row;
+        foreach (ColumnRow row in Listed([.. lost.Select(reach => Lacking(reach, coverage))], ink)) yield return row;
     }
 
     private static string Lacking(DeviceReach reach, NetworkCoverage coverage)
@@ -108,8 +111,15 @@ internal sealed record Column(ImmutableArray<ColumnRow> Rows)
     {
         int shown = texts.Length > LongestList ? LongestList - 1 : texts.Length;
         foreach (string text in texts.Take(shown))
-            foreach (string line in TextFlow.Lines(text, TextStyle.Body, SheetLayout.ColumnWidth, ink))
-                yield return new NoteRow(line, TextStyle.Body, Tone.Text);
+        {
+            float indent = 0;
+            foreach (string line in TextFlow.Lines(text, TextStyle.Body, SheetLayout.ColumnWidth - HangingIndent, ink))
+            {
+                yield return new NoteRow(line, TextStyle.Body, Tone.Text, indent);
+                indent = HangingIndent;
+            }
+        }
+
         if (shown < texts.Length) yield return new NoteRow(FormattableString.Invariant($"and {texts.Length - shown} more"), TextStyle.Body, Tone.Quiet);
     }
 }

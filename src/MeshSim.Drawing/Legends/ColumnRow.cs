@@ -43,7 +43,8 @@ internal sealed record HeadingRow(string Text) : ColumnRow(34);
 /// <param name="Text">What it says.</param>
 /// <param name="Style">How it is set.</param>
 /// <param name="Colour">Its colour.</param>
-internal sealed record NoteRow(string Text, TextStyle Style, SKColor Colour) : ColumnRow(19);
+/// <param name="IndentPixels">Space before it: continued lines of a list stand in.</param>
+internal sealed record NoteRow(string Text, TextStyle Style, SKColor Colour, float IndentPixels = 0) : ColumnRow(19);
 
 /// <summary>A step of the margin scale.</summary>
 /// <param name="Class">The step.</param>

@@ -19,7 +19,12 @@ internal readonly record struct RouteLine(DeviceId From, DeviceId To);
 internal sealed record StoreyStub(DeviceId Here, ImmutableArray<DeviceId> Others, StoreyName Storey, bool IsUp, bool IsOutgoing)
 {
     /// <summary>What stands beside it.</summary>
-    public string Caption => (IsUp ? "▲ " : "▼ ") + (IsOutgoing ? $"to {Storey.Value}" : $"{Others.Length.ToString(System.Globalization.CultureInfo.InvariantCulture)} from {Storey.Value}");
+    public string Caption => (IsUp ? "▲ " : "▼ ") + (Others.Length, IsOutgoing) switch
+    {
+        (_, true) => $"to {Storey}",
+        (1, _) => $"from {Storey}",
+        _ => FormattableString.Invariant($"{Others.Length} from {Storey}"),
+    };
 }
 
 /// <summary>The links that the routes of a network use, as one storey shows them.</summary>

@@ -1,0 +1,86 @@
+using MeshSim.Devices;
+using MeshSim.Drawing.Inks;
+using MeshSim.Drawing.Legends;
+using MeshSim.Drawing.Palettes;
+using MeshSim.Drawing.Sheets;
+using MeshSim.Drawing.Tests.Scenes;
+using MeshSim.Placement;
+using MeshSim.Quantities;
+using MeshSim.Studies;
+
+namespace MeshSim.Drawing.Tests.Legends;
+
+public sealed class ColumnTests
+{
+    [Fact]
+    public void The_answer_comes_first()
+    {
+        Column column = Write(SyntheticCoverage.Coverage, SyntheticCoverage.Repeaters);
+
+        column.Rows.OfType<HeadingRow>().Select(row => row.Text).Should()
+            .Equal("15 of 19 devices reached", "Add 2 repeaters", "Link margin, dB", "Signs");
+        column.Rows.OfType<NoteRow>().Select(row => row.Text).Should()
+            .Contain("sink-leak (ground)").And.Contain("2 kitchen-outlet, kitchen (ground)");
+    }
+
+    [Fact]
+    public void Every_class_of_the_scale_is_explained_highest_first()
+    {
+        Column column = Write(SyntheticCoverage.Coverage, null);
+
+        column.Rows.OfType<ClassRow>().Select(row => row.Class).Should().Equal(new MarginScale(SyntheticCoverage.DesignMargin).Classes.Reverse());
+    }
+
+    [Fact]
+    public void Exactly_the_symbols_of_the_storey_are_explained()
+    {
+        Column column = Write(SyntheticCoverage.Coverage, null);
+
+        column.Rows.OfType<SymbolRow>().Sum(row => row.Second is null ? 1 : 2).Should().Be(11);
+        column.Rows.OfType<RolesRow>().Single().Roles.Should().Equal(Role.Coordinator, Role.Router, Role.EndDevice);
+        column.Rows.OfType<SignRow>().Should().NotContain(row => row.Sign == Sign.Repeater, "none was asked for");
+    }
+
+    [Fact]
+    public void A_long_list_ends_with_a_count_of_the_rest()
+    {
+        NetworkCoverage coverage = SyntheticCoverage.Coverage with
+        {
+            Devices = [.. SyntheticCoverage.Coverage.Devices.Select(reach => reach with { Route = null, NearestLink = null })],
+        };
+
+        NoteRow[] notes = [.. Write(coverage, null).Rows.OfType<NoteRow>()];
+
+        notes[7].Text.Should().Be("and 12 more");
+    }
+
+    [Theory]
+    [InlineData(true, "No repeater needed")]
+    [InlineData(false, "No repeater helps")]
+    public void An_empty_recommendation_says_why(bool servesAll, string heading)
+    {
+        RepeaterPlacement placement = SyntheticCoverage.Repeaters with
+        {
+            Repeaters = [],
+            Unserved = servesAll ? [] : [new(new("sink-leak"), new Decibels(3), "kettle-plug")],
+        };
+
+        Write(SyntheticCoverage.Coverage, placement).Rows.OfType<HeadingRow>().Should().Contain(row => row.Text == heading);
+    }
+
+    [Fact]
+    public void All_text_fits_the_column()
+    {
+        using var ink = new Ink();
+
+        foreach (NoteRow row in Write(SyntheticCoverage.Coverage, SyntheticCoverage.Repeaters).Rows.OfType<NoteRow>())
+            (row.IndentPixels + ink.WidthOf(row.Text, row.Style)).Should().BeLessThanOrEqualTo(SheetLayout.ColumnWidth);
+    }
+
+    private static Column Write(NetworkCoverage coverage, RepeaterPlacement? placement)
+    {
+        using var ink = new Ink();
+        MarginMap map = SyntheticCoverage.Map(TwoStoreyFlat.Ground, 0.5);
+        return Column.Of(coverage, map, placement, new(map.DesignMargin), ink);
+    }
+}
