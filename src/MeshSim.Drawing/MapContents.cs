@@ -58,7 +58,7 @@ internal sealed record MapContents
         Storey storey = coverage.Home.FloorPlan.Storey(map.Storey);
         var scale = new MarginScale(map.DesignMargin);
         Column column = Column.Of(coverage, map, placement, scale, ink);
-        SheetLayout layout = SheetLayout.Of(PlanBounds.Of(coverage.Home), size, column.HeightPixels);
+        SheetLayout layout = SheetLayout.Of(PlanBounds.Of(coverage.Home, storey), size, column.HeightPixels);
         var contents = new MapContents
         {
             Coverage = coverage,

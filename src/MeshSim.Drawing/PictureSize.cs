@@ -22,7 +22,7 @@ public readonly record struct PictureSize
     /// <summary>Scale, pixels per metre; null when the width is given.</summary>
     public double? Scale { get; }
 
-    /// <summary>The largest scale at which the sheet is not wider than this; a tall plan is held to a height of the same length.</summary>
+    /// <summary>The largest scale at which the sheet is not wider than this and, as long as rooms stay legible, not taller either.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside <see cref="WidthPixels"/>.</exception>
     public static PictureSize OfWidth(int widthPixels) => new((int)WidthPixels.Check(widthPixels), null);
 

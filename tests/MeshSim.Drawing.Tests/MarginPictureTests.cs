@@ -27,7 +27,7 @@ public sealed class MarginPictureTests
         CultureInfo before = CultureInfo.CurrentCulture;
         try
         {
-            CultureInfo.CurrentCulture = new CultureInfo("de-DE") { NumberFormat = { NumberDecimalSeparator = "," } };
+            CultureInfo.CurrentCulture = DecimalComma();
             Draw(Small).Should().Equal(first);
         }
         finally
@@ -85,6 +85,14 @@ public sealed class MarginPictureTests
         Action draw = () => MarginPicture.Png(SyntheticCoverage.Coverage, SyntheticCoverage.Map(TwoStoreyFlat.Ground, 0.5), other, Small);
 
         draw.Should().Throw<ArgumentException>().WithMessage("*\"lighting\", not \"plugs\"*");
+    }
+
+    private static CultureInfo DecimalComma()
+    {
+        var culture = (CultureInfo)CultureInfo.InvariantCulture.Clone();
+        culture.NumberFormat.NumberDecimalSeparator = ",";
+        culture.NumberFormat.NumberGroupSeparator = ".";
+        return culture;
     }
 
     private static byte[] Draw(PictureSize size) =>

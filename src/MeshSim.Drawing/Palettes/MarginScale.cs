@@ -35,7 +35,7 @@ internal sealed class MarginScale
     private const double LeastStepDb = 2.5;
 
     // Sand, pale sea, steel, indigo: lightness falls evenly within each part; hue helps those who see it, and is never needed.
-    private static readonly Lab Sand = new(96, 0, 14), Sea = new(82, -13, 1), Steel = new(67, -9, -19), Slate = new(54, 1, -29), Indigo = new(40, 16, -37);
+    private static readonly Lab Sand = new(95, -1, 13), Sea = new(82, -13, 1), Steel = new(67, -9, -19), Slate = new(54, 1, -29), Indigo = new(40, 16, -37);
 
     private readonly ImmutableArray<double> _edgesDb;
 

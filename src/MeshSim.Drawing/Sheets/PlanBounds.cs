@@ -15,15 +15,12 @@ internal readonly record struct PlanBounds(PlanPoint Low, PlanPoint High)
     /// <summary>From bottom to top, m.</summary>
     public double HeightMetres => High.YMetres - Low.YMetres;
 
-    /// <summary>
-    /// What all storeys and devices of a home take up together: sheets of one home then have the same scale and lie exactly
-    /// over each other.
-    /// </summary>
-    public static PlanBounds Of(Home home)
+    /// <summary>What a storey takes up with everything that stands or hangs on it, of whatever network.</summary>
+    public static PlanBounds Of(Home home, Storey storey)
     {
-        var points = home.FloorPlan.Storeys.SelectMany(PointsOf)
-            .Concat(home.Devices.Select(device => device.Point))
-            .Concat(home.Outlets.Select(outlet => outlet.Point))
+        var points = PointsOf(storey)
+            .Concat(home.Devices.Where(device => device.Storey == storey.Name).Select(device => device.Point))
+            .Concat(home.Outlets.Where(outlet => outlet.Storey == storey.Name).Select(outlet => outlet.Point))
             .ToList();
         return new(new(points.Min(p => p.X), points.Min(p => p.Y)), new(points.Max(p => p.X), points.Max(p => p.Y)));
     }

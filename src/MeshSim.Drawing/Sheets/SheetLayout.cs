@@ -22,6 +22,9 @@ internal sealed record SheetLayout
     /// <summary>Least width of the map, pixels: below, the title has no room.</summary>
     private const int LeastMapWidth = 580;
 
+    /// <summary>Pixels per metre at which a small room still holds its name beside two symbols.</summary>
+    private const double LegibleScale = 80;
+
     /// <summary>The whole sheet.</summary>
     public required PixelBox Sheet { get; init; }
 
@@ -76,12 +79,15 @@ internal sealed record SheetLayout
         };
     }
 
-    /// <summary>The scale at which a plan fills the width left of the column, without being taller than the sheet is wide.</summary>
+    /// <summary>
+    /// The scale at which a plan fills the width left of the column without being taller than the sheet is wide. A long narrow
+    /// plan may be taller, rather than so small that symbols hide its rooms.
+    /// </summary>
     private static double FittingScale(PlanBounds bounds, int sheetWidth)
     {
         int width = sheetWidth - ColumnWidth - (3 * Rim) - (2 * Gutter);
         int height = sheetWidth - TitleHeight - StripHeight - FooterHeight - (2 * Rim) - (2 * Gutter);
-        double scale = Math.Min(width / Math.Max(bounds.WidthMetres, 1), height / Math.Max(bounds.HeightMetres, 1));
+        double scale = Math.Min(width / Math.Max(bounds.WidthMetres, 1), Math.Max(height / Math.Max(bounds.HeightMetres, 1), LegibleScale));
         return Math.Min(scale, PictureSize.PixelsPerMetre.Max);
     }
 }

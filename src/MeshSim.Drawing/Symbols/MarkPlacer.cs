@@ -6,9 +6,9 @@ namespace MeshSim.Drawing.Symbols;
 /// <param name="frame">The part of the sheet that symbols must not leave.</param>
 internal sealed class MarkPlacer(PixelBox frame)
 {
-    private const int Directions = 16;
+    private const int DirectionsPerRing = 8;
     private const float RingStep = 6;
-    private const int Rings = 40;
+    private const int Rings = 80;
 
     /// <summary>Space kept between two symbols, pixels.</summary>
     private const float Space = 2;
@@ -16,14 +16,15 @@ internal sealed class MarkPlacer(PixelBox frame)
     private readonly List<PixelBox> _taken = [];
 
     /// <summary>
-    /// The mark at the first free place, by distance and then clockwise from above. Where nothing is free within 240 pixels it
-    /// stays on its true place.
+    /// The mark at the first free place: its true one, or else by distance and then clockwise from above. Where nothing is free
+    /// within 480 pixels it stays as near as the frame allows and covers another.
     /// </summary>
     public TMark Place<TMark>(TMark mark)
         where TMark : Mark
     {
-        Pixel[] free = [.. Candidates(mark.TruePlace).Where(place => IsFree(mark.Extent.At(place))).Take(1)];
-        Pixel centre = free.Length > 0 ? free[0] : mark.TruePlace;
+        Pixel near = IntoFrame(mark);
+        Pixel[] free = [.. Candidates(near).Where(place => IsFree(mark.Extent.At(place))).Take(1)];
+        Pixel centre = free.Length > 0 ? free[0] : near;
         _taken.Add(mark.Extent.At(centre));
         return mark with { Centre = centre };
     }
@@ -33,13 +34,18 @@ internal sealed class MarkPlacer(PixelBox frame)
         yield return place;
         for (int ring = 1; ring <= Rings; ring++)
         {
-            for (int direction = 0; direction < Directions; direction++)
+            int directions = DirectionsPerRing * ring;
+            for (int direction = 0; direction < directions; direction++)
             {
-                float angle = (direction * MathF.Tau / Directions) - (MathF.PI / 2);
+                float angle = (direction * MathF.Tau / directions) - (MathF.PI / 2);
                 yield return new(place.X + (ring * RingStep * MathF.Cos(angle)), place.Y + (ring * RingStep * MathF.Sin(angle)));
             }
         }
     }
+
+    private Pixel IntoFrame(Mark mark) => new(
+        Math.Clamp(mark.TruePlace.X, frame.Left - mark.Extent.Left, frame.Right - mark.Extent.Right),
+        Math.Clamp(mark.TruePlace.Y, frame.Top - mark.Extent.Top, frame.Bottom - mark.Extent.Bottom));
 
     private bool IsFree(PixelBox box) => frame.Holds(box) && !_taken.Exists(taken => taken.Overlaps(box.Grown(Space)));
 }

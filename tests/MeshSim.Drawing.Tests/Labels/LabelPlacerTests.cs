@@ -25,8 +25,8 @@ public sealed class LabelPlacerTests
 
             labels.Should().NotContainNulls();
             PixelBox[] boxes = [.. labels.Select(label => label!.Box)];
-            boxes.Should().OnlyContain(box => Frame.Holds(box));
-            boxes.Should().OnlyContain(box => !symbols.Any(box.Overlaps));
+            Array.TrueForAll(boxes, Frame.Holds).Should().BeTrue();
+            Array.Exists(boxes, box => symbols.Any(box.Overlaps)).Should().BeFalse();
             for (int i = 0; i < boxes.Length; i++)
                 for (int j = 0; j < i; j++)
                     boxes[i].Overlaps(boxes[j]).Should().BeFalse();

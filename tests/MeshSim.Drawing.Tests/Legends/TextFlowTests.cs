@@ -10,11 +10,10 @@ public sealed class TextFlowTests
     public void Every_line_fits_and_no_word_is_lost_when_words_fit() =>
         Gen.String[Gen.Char['a', 'z'], 1, 12].Array[1, 30].Sample(words =>
         {
-            using var ink = new Ink();
-
+            using var ink = new Ink(); // an ink serves one thread
             string[] lines = [.. TextFlow.Lines(string.Join(' ', words), TextStyle.Body, 200, ink)];
 
-            lines.Should().OnlyContain(line => ink.WidthOf(line, TextStyle.Body) <= 200);
+            Array.TrueForAll(lines, line => ink.WidthOf(line, TextStyle.Body) <= 200).Should().BeTrue();
             string.Join(' ', lines).Should().Be(string.Join(' ', words));
         });
 

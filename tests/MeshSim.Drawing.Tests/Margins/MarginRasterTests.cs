@@ -50,7 +50,7 @@ public sealed class MarginRasterTests
         MarginMap map = SyntheticCoverage.Map(TwoStoreyFlat.Upper);
         Storey storey = TwoStoreyFlat.Home.FloorPlan.Storey(TwoStoreyFlat.Upper);
         var scale = new MarginScale(map.DesignMargin);
-        SheetLayout layout = SheetLayout.Of(PlanBounds.Of(TwoStoreyFlat.Home), PictureSize.OfScale(40), 500);
+        SheetLayout layout = SheetLayout.Of(PlanBounds.Of(TwoStoreyFlat.Home, storey), PictureSize.OfScale(40), 500);
         var raster = new MarginRaster(map.Margin, storey, scale, layout);
 
         for (int row = 0; row < raster.Height; row += 7)

@@ -16,11 +16,14 @@ public sealed class RoomMaskTests
             bool[] inside = new bool[100];
             RoomMask.Mark([projection.ToPixels(star)], 0, row + 0.5f, inside);
 
+            int wrong = 0;
             for (int column = 0; column < inside.Length; column++)
             {
                 PlanPoint middle = projection.ToPlan(new(column + 0.5f, row + 0.5f));
-                if (!IsNearOutline(star, middle)) inside[column].Should().Be(star.Contains(middle));
+                wrong += inside[column] != star.Contains(middle) && !IsNearOutline(star, middle) ? 1 : 0;
             }
+
+            wrong.Should().Be(0);
         });
 
     [Fact]

@@ -33,12 +33,16 @@ public sealed class SheetLayoutTests
 
     [Fact]
     public void A_tall_plan_is_not_taller_than_the_sheet_may_be_wide() =>
-        SheetLayout.Of(BoundsOf(5, 14), PictureSize.Default, ColumnHeight).Sheet.Height.Should().BeLessThanOrEqualTo(1600);
+        SheetLayout.Of(BoundsOf(5, 12), PictureSize.Default, ColumnHeight).Sheet.Height.Should().BeLessThanOrEqualTo(1600);
+
+    [Fact]
+    public void A_long_narrow_plan_keeps_a_legible_scale() =>
+        SheetLayout.Of(BoundsOf(5, 30), PictureSize.Default, ColumnHeight).Projection.PixelsPerMetre.Should().Be(80);
 
     [Fact]
     public void The_plan_lies_inside_the_map()
     {
-        PlanBounds bounds = PlanBounds.Of(TwoStoreyFlat.Home);
+        PlanBounds bounds = PlanBounds.Of(TwoStoreyFlat.Home, TwoStoreyFlat.Home.FloorPlan.Storey(TwoStoreyFlat.Ground));
         SheetLayout layout = SheetLayout.Of(bounds, PictureSize.OfScale(70), ColumnHeight);
 
         Pixel low = layout.Projection.ToPixel(bounds.Low), high = layout.Projection.ToPixel(bounds.High);
@@ -51,7 +55,7 @@ public sealed class SheetLayoutTests
     {
         Action layOut = () => SheetLayout.Of(BoundsOf(200, 100), PictureSize.OfScale(1000), ColumnHeight);
 
-        layOut.Should().Throw<ArgumentException>().WithMessage("*200508*16384*");
+        layOut.Should().Throw<ArgumentException>().WithMessage("*at most 16384*");
     }
 
     private static PlanBounds BoundsOf(double widthMetres, double heightMetres) =>

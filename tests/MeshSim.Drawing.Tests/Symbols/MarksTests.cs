@@ -8,7 +8,7 @@ namespace MeshSim.Drawing.Tests.Symbols;
 
 public sealed class MarksTests
 {
-    private static readonly SheetLayout Layout = SheetLayout.Of(PlanBounds.Of(TwoStoreyFlat.Home), PictureSize.Default, 500);
+    private static readonly SheetLayout Layout = SheetLayout.Of(PlanBounds.Of(TwoStoreyFlat.Home, TwoStoreyFlat.Home.FloorPlan.Storey(TwoStoreyFlat.Ground)), PictureSize.Default, 500);
 
     [Fact]
     public void Each_device_of_the_storey_is_drawn_once_in_the_order_of_the_home()
