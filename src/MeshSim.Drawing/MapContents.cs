@@ -8,6 +8,7 @@ using MeshSim.Drawing.Routes;
 using MeshSim.Drawing.Sheets;
 using MeshSim.Drawing.Symbols;
 using MeshSim.FloorPlans;
+using MeshSim.FloorPlans.Geometry;
 using MeshSim.Placement;
 using MeshSim.Studies;
 
@@ -49,8 +50,8 @@ internal sealed record MapContents
     /// <summary>All labels that found a place.</summary>
     public ImmutableArray<PlacedLabel> Labels { get; init; } = [];
 
-    /// <summary>The hole underfoot and the one overhead, if any.</summary>
-    public required ImmutableArray<Stairwell> Stairwells { get; init; }
+    /// <summary>The holes underfoot, which lead down, and those overhead, which lead up.</summary>
+    public required ImmutableArray<(Polygon Outline, bool LeadsDown)> Stairwells { get; init; }
 
     /// <summary>Decides what a map shows.</summary>
     public static MapContents Of(NetworkCoverage coverage, MarginMap map, RepeaterPlacement? placement, PictureSize size, Ink ink)
@@ -76,10 +77,11 @@ internal sealed record MapContents
         return contents with { Labels = MapLabels.Of(contents, ink) };
     }
 
-    private static IEnumerable<Stairwell> StairwellsOf(FloorPlan plan, Storey storey)
+    private static IEnumerable<(Polygon Outline, bool LeadsDown)> StairwellsOf(FloorPlan plan, Storey storey)
     {
         int index = plan.Storeys.IndexOf(storey);
         Storey? above = index + 1 < plan.Storeys.Length ? plan.Storeys[index + 1] : null;
-        return (storey.Floor?.Stairwells ?? []).Concat(above?.Floor?.Stairwells ?? []).Distinct();
+        return (storey.Floor?.Stairwells ?? []).Select(hole => (hole.Outline, true))
+            .Concat((above?.Floor?.Stairwells ?? []).Select(hole => (hole.Outline, false)));
     }
 }

@@ -20,7 +20,7 @@ internal enum LabelKind
     /// <summary>A link to another storey.</summary>
     Stub,
 
-    /// <summary>An object.</summary>
+    /// <summary>An object or a stairwell.</summary>
     Object,
 
     /// <summary>A contour line.</summary>

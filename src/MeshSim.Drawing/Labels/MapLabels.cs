@@ -4,6 +4,7 @@ using MeshSim.Drawing.Margins;
 using MeshSim.Drawing.Sheets;
 using MeshSim.Drawing.Symbols;
 using MeshSim.FloorPlans;
+using MeshSim.FloorPlans.Geometry;
 
 namespace MeshSim.Drawing.Labels;
 
@@ -15,27 +16,25 @@ internal sealed class MapLabels
 
     private const float OverWallCost = 2.5f, OverRouteCost = 4;
 
-    /// <summary>A shorter contour line goes without a label, pixels.</summary>
-    private const float LeastContourPixels = 220;
-
     /// <summary>A smaller dark share of a room is not worth a line.</summary>
     private const double LeastDarkShare = 0.005;
 
     private readonly MapContents _map;
     private readonly Ink _ink;
     private readonly LabelPlacer _placer;
-    private readonly (Pixel Start, Pixel End, float Cost)[] _walls;
+    private readonly ContourPlaces _contourPlaces;
 
     private MapLabels(MapContents map, Ink ink)
     {
         (_map, _ink) = (map, ink);
         Projection projection = map.Layout.Projection;
-        _walls = [.. map.Storey.Walls.Select(wall => (projection.ToPixel(wall.Start), projection.ToPixel(wall.End), OverWallCost))];
+        _contourPlaces = new(map);
         Dictionary<Devices.DeviceId, Pixel> places = map.Marks.Devices.ToDictionary(mark => mark.Device.Id, mark => mark.Centre);
         _placer = new(
             map.Layout.Map,
             [.. map.Marks.All.Select(mark => mark.Box)],
-            [.. _walls, .. map.Routes.Lines.Select(line => (places[line.From], places[line.To], OverRouteCost))]);
+            [.. map.Storey.Walls.Select(wall => (projection.ToPixel(wall.Start), projection.ToPixel(wall.End), OverWallCost)),
+                .. map.Routes.Lines.Select(line => (places[line.From], places[line.To], OverRouteCost))]);
     }
 
     /// <summary>The labels of a map. Devices whose label finds no place are missing; contour lines may well be.</summary>
@@ -49,8 +48,9 @@ internal sealed class MapLabels
                 .Concat(map.Marks.Repeaters.Select(labels.Repeater))
                 .Concat(map.Routes.Stubs.Select(labels.Stub))
                 .Concat(map.Marks.Devices.Where(mark => mark.Standing != Standing.Unreached).Select(labels.Device))
-                .Concat(map.Storey.Objects.Select(labels.Object))
-                .Concat(map.Contours.Where(line => LengthOf(line) >= LeastContourPixels / map.Layout.Projection.PixelsPerMetre).Select(labels.Contour))
+                .Concat(map.Storey.Objects.Select(thing => labels.Object(thing.Name, thing.Footprint)))
+                .Concat(map.Stairwells.Select(hole => labels.Object(hole.LeadsDown ? "stairs down" : "stairs up", hole.Outline)))
+                .Concat(map.Contours.Select(labels.Contour))
                 .OfType<PlacedLabel>(),
         ];
     }
@@ -105,24 +105,23 @@ internal sealed class MapLabels
             (width, height) => LabelPlaces.AtStub(mark.Centre, direction, Mark.Radius, width, height), leaderPointsBack: !stub.IsOutgoing);
     }
 
-    private PlacedLabel? Object(BlockingObject thing) =>
-        Place(LabelKind.Object, thing.Name, [new(thing.Name, TextStyle.Small, Tone.Text)], (width, height) =>
-            LabelPlaces.Inside(thing.Footprint, _map.Layout.Projection, width, height, rim: 1));
+    /// <summary>A name inside an outline, in one line or else one word below the other.</summary>
+    private PlacedLabel? Object(string name, Polygon outline)
+    {
+        PlacedLabel? InLines(IEnumerable<string> lines) =>
+            Place(LabelKind.Object, name, [.. lines.Select(line => new LabelLine(line, TextStyle.Small, Tone.Text))], (width, height) =>
+                LabelPlaces.Inside(outline, _map.Layout.Projection, width, height, rim: 1));
+        return InLines([name]) ?? InLines(name.Replace("-", "- ", StringComparison.Ordinal).Split(' ', StringSplitOptions.RemoveEmptyEntries));
+    }
 
     private PlacedLabel? Contour(Contour contour)
     {
         bool isDesign = contour.LevelDb == _map.Scale.DesignMargin.Value;
         string text = FormattableString.Invariant($"{contour.LevelDb:0.#} dB");
-        Pixel[] line = [.. contour.Points.Select(_map.Layout.Projection.ToPixel)];
-        return Place(LabelKind.Contour, text, [new(text, isDesign ? TextStyle.StrongLabel : TextStyle.Small, Tone.Contour)], (width, height) =>
-            LabelPlaces.Along(line, width, height).Where(place => IsClearOfWalls(place.Box)));
+        return Place(
+            LabelKind.Contour, text, [new(text, isDesign ? TextStyle.StrongLabel : TextStyle.Small, Tone.Contour)],
+            (width, height) => _contourPlaces.On(contour, width, height));
     }
-
-    private bool IsClearOfWalls(PixelBox box) =>
-        !Array.Exists(_walls, wall => box.IsMetBy(wall.Start, wall.End))
-        && (_map.Storey.Rooms.IsEmpty || _map.Storey.RoomAt(_map.Layout.Projection.ToPlan(box.Centre)) is not null);
-
-    private static double LengthOf(Contour line) => line.Points.Zip(line.Points.Skip(1), (a, b) => a.DistanceMetresTo(b)).Sum();
 
     private PlacedLabel? Place(
         LabelKind kind, string key, ImmutableArray<LabelLine> lines, Func<float, float, IEnumerable<LabelPlace>> places, bool leaderPointsBack = false)

@@ -1,6 +1,6 @@
 using MeshSim.Drawing.Inks;
 using MeshSim.Drawing.Sheets;
-using MeshSim.FloorPlans;
+using MeshSim.FloorPlans.Geometry;
 
 namespace MeshSim.Drawing.Layers;
 
@@ -13,9 +13,9 @@ internal sealed class StairwellLayer : ILayer
     /// <inheritdoc/>
     public void Draw(MapContents map, Pen pen)
     {
-        foreach (Stairwell stairwell in map.Stairwells)
+        foreach ((Polygon outline, bool _) in map.Stairwells)
         {
-            Pixel[] corners = map.Layout.Projection.ToPixels(stairwell.Outline);
+            Pixel[] corners = map.Layout.Projection.ToPixels(outline);
             pen.Outline(corners, isClosed: true, Tone.Paper, 3);
             pen.Outline(corners, isClosed: true, Tone.Wall, 1.6f, Dash);
             pen.Line(corners[0], corners[corners.Length / 2], Tone.Wall, 1, Dash);

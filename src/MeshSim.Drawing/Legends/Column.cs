@@ -41,6 +41,9 @@ internal sealed record Column(ImmutableArray<ColumnRow> Rows)
     {
         DeviceReach[] lost = [.. coverage.Devices.Where(reach => !reach.IsReached)];
         yield return new HeadingRow(FormattableString.Invariant($"{coverage.Devices.Length - lost.Length} of {coverage.Devices.Length} devices reached"));
+        if (lost.Length == 0) yield break;
+
+        yield return new NoteRow("Not reached:", TextStyle.Strong, Tone.Unreached);
         foreach (ColumnRow row in Listed([.. lost.Select(reach => Lacking(reach, coverage))], ink)) yield return row;
     }
 

@@ -28,11 +28,17 @@ internal sealed class MarginRaster
         _classes = new byte[Width * Height];
         Pixel[][] outlines = RoomMask.OutlinesOf(storey, layout.Projection);
         bool[] inside = new bool[Width];
+        double stepPixels = Lattice.ToMetres(field.Grid.Step) * layout.Projection.PixelsPerMetre;
+        Pixel origin = layout.Projection.ToPixel(field.Grid.Origin);
         for (int row = 0; row < Height; row++)
         {
             RoomMask.Mark(outlines, Left, Top + row + 0.5f, inside);
+            double ySteps = (origin.Y - (Top + row + 0.5)) / stepPixels;
             for (int column = 0; column < Width; column++)
-                _classes[(row * Width) + column] = inside[column] ? ClassAt(field, scale, layout.Projection, column, row) : Outside;
+            {
+                float margin = inside[column] ? Sample(field, (Left + column + 0.5 - origin.X) / stepPixels, ySteps) : float.NaN;
+                _classes[(row * Width) + column] = float.IsNaN(margin) ? Outside : (byte)scale.ClassOf(margin);
+            }
         }
     }
 
@@ -67,13 +73,5 @@ internal sealed class MarginRaster
         float high = field[column, up] + ((field[right, up] - field[column, up]) * tx);
         float value = low + ((high - low) * ty);
         return float.IsNaN(value) ? field[tx < 0.5f ? column : right, ty < 0.5f ? row : up] : value;
-    }
-
-    private byte ClassAt(Field field, MarginScale scale, Projection projection, int column, int row)
-    {
-        double stepPixels = Lattice.ToMetres(field.Grid.Step) * projection.PixelsPerMetre;
-        Pixel origin = projection.ToPixel(field.Grid.Origin);
-        float margin = Sample(field, (Left + column + 0.5 - origin.X) / stepPixels, (origin.Y - (Top + row + 0.5)) / stepPixels);
-        return float.IsNaN(margin) ? Outside : (byte)scale.ClassOf(margin);
     }
 }

@@ -25,6 +25,9 @@ internal sealed record SheetLayout
     /// <summary>Pixels per metre at which a small room still holds its name beside two symbols.</summary>
     private const double LegibleScale = 80;
 
+    /// <summary>Pixels per metre beyond which a small plan would only have thicker walls.</summary>
+    private const double AmpleScale = 150;
+
     /// <summary>The whole sheet.</summary>
     public required PixelBox Sheet { get; init; }
 
@@ -88,6 +91,6 @@ internal sealed record SheetLayout
         int width = sheetWidth - ColumnWidth - (3 * Rim) - (2 * Gutter);
         int height = sheetWidth - TitleHeight - StripHeight - FooterHeight - (2 * Rim) - (2 * Gutter);
         double scale = Math.Min(width / Math.Max(bounds.WidthMetres, 1), Math.Max(height / Math.Max(bounds.HeightMetres, 1), LegibleScale));
-        return Math.Min(scale, PictureSize.PixelsPerMetre.Max);
+        return Math.Min(scale, AmpleScale);
     }
 }

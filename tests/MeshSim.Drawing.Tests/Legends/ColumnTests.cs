@@ -51,7 +51,8 @@ public sealed class ColumnTests
 
         NoteRow[] notes = [.. Write(coverage, null).Rows.OfType<NoteRow>()];
 
-        notes[7].Text.Should().Be("and 12 more");
+        notes[0].Text.Should().Be("Not reached:");
+        notes[8].Text.Should().Be("and 12 more");
     }
 
     [Theory]
