@@ -1,0 +1,46 @@
+using System.CommandLine;
+using System.CommandLine.Invocation;
+using MeshSim.Cli.Commands;
+using MeshSim.Cli.Parsing;
+
+namespace MeshSim.Cli;
+
+/// <summary>One run of the program: parse, then act, never both; and the one place where a failure becomes an exit code.</summary>
+internal static class Application
+{
+    /// <summary>The environment variable that makes an internal error show where it happened.</summary>
+    public const string TraceVariable = "MESHSIM_TRACE";
+
+    /// <summary>Runs a command line.</summary>
+    /// <param name="args">As the program got it.</param>
+    /// <param name="terminal">Where to write.</param>
+    /// <returns>An <see cref="ExitCode"/>.</returns>
+    public static async Task<int> RunAsync(string[] args, Terminal terminal)
+    {
+        try
+        {
+            // Response files are off: a home may be called @home.
+            ParseResult parsed = MeshSimCommand.Make(terminal).Parse(args, new ParserConfiguration { ResponseFileTokenReplacer = null });
+            if (parsed.Action is ParseErrorAction) throw new InputException(ParseProblem.Lines(parsed));
+
+            var configuration = new InvocationConfiguration { Output = terminal.Output, Error = terminal.Error, EnableDefaultExceptionHandler = false };
+            return await parsed.InvokeAsync(configuration);
+        }
+        catch (InputException problem)
+        {
+            foreach (string line in problem.Lines) terminal.Error.Write(line + "\n");
+            return (int)ExitCode.BadInput;
+        }
+        catch (Exception refused) when (refused is IOException or UnauthorizedAccessException)
+        {
+            terminal.Error.Write($"error: the output cannot be written: {refused.Message}\n");
+            return (int)ExitCode.BadInput;
+        }
+        catch (Exception fault) when (fault is not OperationCanceledException)
+        {
+            terminal.Error.Write($"internal error: {fault.Message.ReplaceLineEndings(" ")}\n");
+            terminal.Error.Write(terminal.Trace ? $"{fault}\n" : $"Set {TraceVariable}=1 and run again to see where; nothing was written.\n");
+            return (int)ExitCode.InternalError;
+        }
+    }
+}

@@ -1,0 +1,42 @@
+using System.Collections.Immutable;
+using System.CommandLine;
+using MeshSim.Cli.Json;
+using MeshSim.Cli.Tables;
+using MeshSim.Cli.Wording;
+
+namespace MeshSim.Cli.Commands;
+
+/// <summary>The work of <c>check</c>.</summary>
+internal static class CheckWork
+{
+    /// <summary>Reads the home folder and says what was read.</summary>
+    public static ExitCode Run(CheckCommand shape, ParseResult parsed, Terminal terminal)
+    {
+        ReadHome read = ReadHome.From(parsed.GetRequiredValue(shape.Home), terminal);
+        CheckJson check = CheckJson.Of(read.Home, read.Notices.Select(notice => notice.ToString()));
+        terminal.Output.Write(parsed.GetValue(shape.Json) ? JsonText.Of(check) : Text(check, terminal.Width));
+        return ExitCode.Done;
+    }
+
+    private static string Text(CheckJson check, int width) =>
+        TextTable.Paragraph(Answer(check), width) + "\n"
+        + TextTable.Render(CheckTables.Storeys(check), width) + "\n"
+        + TextTable.Render(CheckTables.Networks(check), width) + "\n"
+        + TextTable.Paragraph(Outlets(check), width)
+        + TextTable.Paragraph(States(check), width);
+
+    private static string Answer(CheckJson check)
+    {
+        string notices = check.Notices.IsEmpty ? "" : $"; {Figures.Counted(check.Notices.Length, "notice")} to read";
+        return $"{check.Home} is in order: {Figures.Counted(check.Storeys.Length, "storey")}, "
+            + $"{Figures.Counted(check.Storeys.Sum(s => s.Rooms), "room")}, {Figures.Counted(check.Networks.Length, "network")}, "
+            + $"{Figures.Counted(check.Networks.Sum(n => n.Devices), "device")}{notices}.";
+    }
+
+    private static string Outlets(CheckJson check) => check.OutletsAssumed > 0
+        ? $"Outlets for repeaters: none listed, so {Figures.Count(check.OutletsAssumed)} are assumed along the walls."
+        : $"Outlets for repeaters: {Figures.Count(check.OutletsGiven)} listed.";
+
+    private static string States(CheckJson check) =>
+        check.States.IsEmpty ? "States: none named." : $"States: {string.Join(", ", check.States)}.";
+}

@@ -1,0 +1,20 @@
+using System.CommandLine;
+
+namespace MeshSim.Cli.Commands;
+
+/// <summary>Arguments and options that mean the same wherever they occur.</summary>
+internal static class CommonArguments
+{
+    /// <summary>The home folder.</summary>
+    public static Argument<string> Home() => new("home") { Description = "The home folder: home.yaml, devices.csv and what belongs to them", HelpName = "HOME" };
+
+    /// <summary>JSON instead of text.</summary>
+    public static Option<bool> Json() => new("--json") { Description = "JSON instead of text" };
+
+    /// <summary>A file for the result.</summary>
+    public static Option<string?> OutFile() => new("--out")
+    {
+        Description = "Write the result to a file, replaced only when the new one is complete",
+        HelpName = "FILE",
+    };
+}

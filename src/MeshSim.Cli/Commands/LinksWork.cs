@@ -1,0 +1,35 @@
+using System.Collections.Immutable;
+using System.CommandLine;
+using MeshSim.Cli.Json;
+using MeshSim.Cli.Outputs;
+using MeshSim.Cli.Tables;
+using MeshSim.Cli.Wording;
+using MeshSim.Mesh;
+using MeshSim.Studies;
+
+namespace MeshSim.Cli.Commands;
+
+/// <summary>The work of <c>links</c>.</summary>
+internal static class LinksWork
+{
+    /// <summary>Computes and writes the links.</summary>
+    public static ExitCode Run(LinksCommand shape, ParseResult parsed, Terminal terminal)
+    {
+        string? file = parsed.GetValue(shape.Out);
+        Result.Refuse(file);
+        ImmutableArray<NetworkCoverage> coverages = StudyRequest.Read(shape.Study, parsed, terminal).Cover();
+        string result = parsed.GetValue(shape.Study.Json)
+            ? JsonText.Of(coverages.Select(LinksJson.Of).ToList())
+            : CoverageText.Of(coverages, terminal.Width, coverage => Section(coverage, parsed.GetValue(shape.All), terminal.Width));
+        Result.Write(terminal, file, result);
+        return CoverageText.Code(coverages);
+    }
+
+    private static string Section(NetworkCoverage coverage, bool all, int width)
+    {
+        Link[] shown = [.. coverage.Links.Where(link => all || LinksTable.IsHeard(link))];
+        int hidden = coverage.Links.Length - shown.Length;
+        string rest = hidden == 0 ? "" : TextTable.Paragraph($"{Figures.Counted(hidden, "further pair")} do not hear each other; --all shows them.", width);
+        return TextTable.Render(LinksTable.Of(coverage, shown), width) + rest;
+    }
+}

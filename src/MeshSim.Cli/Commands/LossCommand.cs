@@ -1,0 +1,80 @@
+using System.CommandLine;
+using MeshSim.Cli.Parsing;
+using MeshSim.Quantities;
+
+namespace MeshSim.Cli.Commands;
+
+/// <summary>The shape of <c>loss</c>.</summary>
+internal sealed class LossCommand : Command, IHasExample
+{
+    /// <summary>Accepted carriers: ITU-R P.2040 has figures from 1 MHz up; beyond 100 GHz no home network works.</summary>
+    public static readonly ValidRange FrequencyMegahertz = new(1, 100_000, "MHz");
+
+    /// <summary>Accepted angles between path and surface normal: at 90 degrees nothing enters the wall at all.</summary>
+    public static readonly ValidRange AngleDegrees = new(0, 89.9, "degrees");
+
+    /// <summary>Makes the shape.</summary>
+    public LossCommand()
+        : base("loss", "What a construction costs at each band and angle")
+    {
+        Arguments.Add(Construction);
+        foreach (Option option in new Option[] { Layers, List, Frequency, Angle, Json, Out }) Options.Add(option);
+        Validators.Add(result =>
+        {
+            int given = new[] { result.GetValue(Construction) is not null, result.GetValue(Layers) is not null, result.GetValue(List) }.Count(isGiven => isGiven);
+            if (given != 1) result.AddError("give one of: the NAME of a construction, --layers, --list");
+        });
+    }
+
+    /// <summary>A construction of the catalogue.</summary>
+    public Argument<string?> Construction { get; } = new("name")
+    {
+        Description = "A construction of the catalogue",
+        HelpName = "NAME",
+        Arity = ArgumentArity.ZeroOrOne,
+    };
+
+    /// <summary>A build-up of one's own.</summary>
+    public Option<string?> Layers { get; } = new("--layers")
+    {
+        Description = "A build-up of your own from face to face: material:millimetres, ... (a layer of air is material air)",
+        HelpName = "LAYERS",
+    };
+
+    /// <summary>The catalogue.</summary>
+    public Option<bool> List { get; } = new("--list") { Description = "List the constructions and materials of the catalogue" };
+
+    /// <summary>Carriers.</summary>
+    public Option<double[]> Frequency { get; } = new("--frequency")
+    {
+        Description = "Carriers, MHz",
+        HelpName = "MHZ",
+        CustomParser = StrictNumber.Several(FrequencyMegahertz),
+        AllowMultipleArgumentsPerToken = true,
+        Arity = ArgumentArity.OneOrMore,
+        DefaultValueFactory = _ => [433.92, 868.4, 2440],
+    };
+
+    /// <summary>Angles.</summary>
+    public Option<double[]> Angle { get; } = new("--angle")
+    {
+        Description = "Angles between the path and straight through, degrees",
+        HelpName = "DEGREES",
+        CustomParser = StrictNumber.Several(AngleDegrees),
+        AllowMultipleArgumentsPerToken = true,
+        Arity = ArgumentArity.OneOrMore,
+        DefaultValueFactory = _ => [0, 30, 45, 60],
+    };
+
+    /// <summary>JSON instead of text.</summary>
+    public Option<bool> Json { get; } = CommonArguments.Json();
+
+    /// <summary>A file for the result.</summary>
+    public Option<string?> Out { get; } = CommonArguments.OutFile();
+
+    /// <inheritdoc/>
+    public string Example => """
+        meshsim loss cavity-brick
+        meshsim loss --layers "plasterboard:12.5, air:100, plasterboard:12.5" --frequency 868.4 2440 --angle 0 60
+        """;
+}

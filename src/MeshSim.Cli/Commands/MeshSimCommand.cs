@@ -1,0 +1,51 @@
+using System.CommandLine;
+
+namespace MeshSim.Cli.Commands;
+
+/// <summary>The root: all commands in the order in which a person uses them, each shape joined to its work.</summary>
+internal static class MeshSimCommand
+{
+    private const string Description =
+        "Answers, from a floor plan and a device list, before plaster is cut: which radio device reaches its coordinator, "
+        + "through what, with what margin, where the house is dark, and where mains repeaters should go.";
+
+    private const string Order = """
+        meshsim check HOME                  first: is the home folder right?
+        meshsim report HOME --out FOLDER    then: all answers in one folder
+        meshsim routes HOME                 who reaches the coordinator, and how
+        meshsim links HOME                  who hears whom, through what
+        meshsim map HOME --out FOLDER       where it is dark
+        meshsim repeaters HOME              what to add, and where
+        meshsim loss cavity-brick           what one wall costs
+        """;
+
+    private const string ExitCodes = """
+        0  done
+        1  done, and a device stays out of reach
+        2  the command line, the home folder or the place for the output is wrong; nothing was written
+        3  a fault of the program
+        """;
+
+    /// <summary>Makes the root for one run.</summary>
+    /// <param name="terminal">Where the commands write.</param>
+    public static RootCommand Make(Terminal terminal)
+    {
+        var root = new RootCommand(Description) { HelpName = "meshsim" };
+        Add(root, new CheckCommand(), CheckWork.Run, terminal);
+        Add(root, new ReportCommand(), ReportWork.Run, terminal);
+        Add(root, new RoutesCommand(), RoutesWork.Run, terminal);
+        Add(root, new LinksCommand(), LinksWork.Run, terminal);
+        Add(root, new MapCommand(), MapWork.Run, terminal);
+        Add(root, new RepeatersCommand(), RepeatersWork.Run, terminal);
+        Add(root, new LossCommand(), LossWork.Run, terminal);
+        HelpWithExamples.Install(root, [("Order of use", Order), ("Exit codes", ExitCodes)]);
+        return root;
+    }
+
+    private static void Add<TShape>(RootCommand root, TShape shape, Func<TShape, ParseResult, Terminal, ExitCode> work, Terminal terminal)
+        where TShape : Command
+    {
+        shape.SetAction(parsed => (int)work(shape, parsed, terminal));
+        root.Subcommands.Add(shape);
+    }
+}

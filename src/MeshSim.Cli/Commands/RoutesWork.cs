@@ -1,0 +1,25 @@
+using System.Collections.Immutable;
+using System.CommandLine;
+using MeshSim.Cli.Json;
+using MeshSim.Cli.Outputs;
+using MeshSim.Cli.Tables;
+using MeshSim.Studies;
+
+namespace MeshSim.Cli.Commands;
+
+/// <summary>The work of <c>routes</c>.</summary>
+internal static class RoutesWork
+{
+    /// <summary>Computes and writes the routes.</summary>
+    public static ExitCode Run(RoutesCommand shape, ParseResult parsed, Terminal terminal)
+    {
+        string? file = parsed.GetValue(shape.Out);
+        Result.Refuse(file);
+        ImmutableArray<NetworkCoverage> coverages = StudyRequest.Read(shape.Study, parsed, terminal).Cover();
+        string result = parsed.GetValue(shape.Study.Json)
+            ? JsonText.Of(coverages.Select(RoutesJson.Of).ToList())
+            : CoverageText.Of(coverages, terminal.Width, coverage => TextTable.Render(RoutesTable.Of(coverage), terminal.Width));
+        Result.Write(terminal, file, result);
+        return CoverageText.Code(coverages);
+    }
+}

@@ -1,0 +1,43 @@
+using System.Collections.Immutable;
+using System.CommandLine;
+using MeshSim.Cli.Wording;
+using MeshSim.Devices;
+using MeshSim.Files.Diagnostics;
+using MeshSim.FloorPlans;
+using MeshSim.Studies;
+
+namespace MeshSim.Cli.Commands;
+
+/// <summary>What a command is to compute: the home as read, the networks chosen, the options.</summary>
+internal sealed record StudyRequest(Home Home, ImmutableArray<Diagnostic> Notices, ImmutableArray<Network> Networks, StudyOptions Options)
+{
+    /// <summary>Reads the home folder and looks up what the command line names.</summary>
+    /// <exception cref="InputException">The folder has problems, or a name is unknown.</exception>
+    public static StudyRequest Read(StudyArguments shape, ParseResult parsed, Terminal terminal)
+    {
+        ReadHome read = ReadHome.From(parsed.GetRequiredValue(shape.Home), terminal);
+        Home home = read.Home;
+        ImmutableArray<Network> networks = parsed.GetValue(shape.Network) is { } name
+            ? [Find(home.Networks, network => network.Name.Value, name, "networks")]
+            : home.Networks;
+        State? state = parsed.GetValue(shape.State) is { } named ? Find(home.States, s => s.Name, named, "states") : null;
+        return new(home, read.Notices, networks, new() { Model = ModelWords.Parse(parsed.GetRequiredValue(shape.Model)), State = state });
+    }
+
+    /// <summary>The same on a grid of the command line's step and height.</summary>
+    public StudyRequest On(GridArguments grid, ParseResult parsed) =>
+        this with { Options = Options with { GridStepMetres = parsed.GetValue(grid.Step), ProbeHeightMetres = parsed.GetValue(grid.Height) } };
+
+    /// <summary>The storeys chosen: one by name, else all.</summary>
+    /// <exception cref="InputException">The name is unknown.</exception>
+    public ImmutableArray<Storey> Storeys(string? name) =>
+        name is null ? Home.FloorPlan.Storeys : [Find(Home.FloorPlan.Storeys, storey => storey.Name.Value, name, "storeys")];
+
+    /// <summary>Links and routes of each network chosen.</summary>
+    public ImmutableArray<NetworkCoverage> Cover() => [.. Networks.Select(network => CoverageStudy.Run(Home, network, Options))];
+
+    private static T Find<T>(IReadOnlyCollection<T> all, Func<T, string> nameOf, string name, string what)
+        where T : class =>
+        all.FirstOrDefault(item => nameOf(item) == name)
+        ?? throw new InputException($"error: {KnownNames.Quote(name)} is none of the home's {what}; {KnownNames.Help(name, [.. all.Select(nameOf)], what)}");
+}

@@ -1,0 +1,17 @@
+namespace MeshSim.Cli;
+
+/// <summary>What the program tells its caller.</summary>
+internal enum ExitCode
+{
+    /// <summary>Done.</summary>
+    Done = 0,
+
+    /// <summary>Done, and the goal is not met: a device is unreachable.</summary>
+    GoalNotMet = 1,
+
+    /// <summary>The command line, the home folder or the place for the output is wrong; nothing was written.</summary>
+    BadInput = 2,
+
+    /// <summary>A fault of the program.</summary>
+    InternalError = 3,
+}

@@ -1,0 +1,47 @@
+using System.Collections.Immutable;
+using MeshSim.Mesh;
+using MeshSim.Propagation;
+using MeshSim.Studies;
+
+namespace MeshSim.Cli.Json;
+
+/// <summary>The links of one network as JSON.</summary>
+internal sealed record LinksJson(string Home, ModelName Model, string Network, ImmutableArray<LinkJson> Links)
+{
+    /// <summary>The record of a coverage.</summary>
+    public static LinksJson Of(NetworkCoverage coverage) =>
+        new(coverage.Home.Name, coverage.Model, coverage.Network.Name.Value, [.. coverage.Links.Select(LinkJson.Of)]);
+}
+
+/// <summary>One link. The losses sum to <see cref="PathLossDb"/>.</summary>
+internal sealed record LinkJson(
+    string From,
+    string To,
+    double DistanceMetres,
+    double PathLossDb,
+    double ReceivedDbm,
+    double ReverseDbm,
+    double MarginDb,
+    double Delivery,
+    ImmutableArray<LossJson> Losses)
+{
+    /// <summary>The record of a link.</summary>
+    public static LinkJson Of(Link link) => new(
+        link.From.Value,
+        link.To.Value,
+        link.PathLoss.DistanceMetres,
+        link.PathLoss.Total.Value,
+        link.Received.Dbm,
+        link.Reverse.Dbm,
+        link.Margin.Value,
+        link.Delivery,
+        [.. link.PathLoss.Items.Select(LossJson.Of)]);
+}
+
+/// <summary>One item of a path loss.</summary>
+internal sealed record LossJson(LossKind Kind, string Name, string? Construction, double? AngleDegrees, double LossDb, bool IsExtrapolated)
+{
+    /// <summary>The record of an item.</summary>
+    public static LossJson Of(LossItem item) =>
+        new(item.Kind, item.Name, item.Construction?.Value, item.AngleDegrees, item.Loss.Value, item.IsExtrapolated);
+}

@@ -1,0 +1,70 @@
+using System.Collections.Immutable;
+using MeshSim.Cli.Wording;
+using MeshSim.Devices;
+using MeshSim.Mesh;
+using MeshSim.Propagation;
+using MeshSim.Studies;
+
+namespace MeshSim.Cli.Json;
+
+/// <summary>The routes of one network as JSON.</summary>
+internal sealed record RoutesJson(
+    string Home,
+    ModelName Model,
+    string? State,
+    string Network,
+    string Coordinator,
+    int HopLimit,
+    double DesignMarginDb,
+    int Unreachable,
+    ImmutableArray<ReachJson> Devices)
+{
+    /// <summary>The record of a coverage.</summary>
+    public static RoutesJson Of(NetworkCoverage coverage) => new(
+        coverage.Home.Name,
+        coverage.Model,
+        coverage.State?.Name,
+        coverage.Network.Name.Value,
+        coverage.Network.Coordinator.Value,
+        coverage.Network.HopLimit,
+        coverage.DesignMargin.Value,
+        coverage.Devices.Count(reach => !reach.IsReached),
+        [.. coverage.Devices.Select(reach => ReachJson.Of(coverage, reach))]);
+}
+
+/// <summary>How one device reaches the coordinator. What belongs to a route is null without one.</summary>
+internal sealed record ReachJson(
+    string Device,
+    string Storey,
+    string? Room,
+    bool IsReached,
+    ImmutableArray<string>? Route,
+    int? Hops,
+    double? WeakestMarginDb,
+    double? Delivery,
+    double? Etx,
+    int DisjointRoutes,
+    string? Nearest,
+    double? ShortfallDb)
+{
+    /// <summary>The record of a device's reach.</summary>
+    public static ReachJson Of(NetworkCoverage coverage, DeviceReach reach)
+    {
+        Device device = coverage.Home.Devices.First(d => d.Id == reach.Device);
+        Route? route = reach.Route;
+        ImmutableArray<string>? path = route is null ? null : [.. route.Path.Select(id => id.Value)];
+        return new(
+            reach.Device.Value,
+            device.Storey.Value,
+            device.Room?.Value,
+            reach.IsReached,
+            path,
+            route?.Hops,
+            route?.WeakestMargin.Value,
+            route?.Delivery,
+            route?.Etx,
+            reach.DisjointRoutes,
+            reach.NearestLink?.Other(reach.Device).Value,
+            Shortfall.Of(coverage, reach)?.Value);
+    }
+}

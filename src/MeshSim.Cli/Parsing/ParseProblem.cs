@@ -1,0 +1,31 @@
+using System.CommandLine;
+using MeshSim.Files.Diagnostics;
+
+namespace MeshSim.Cli.Parsing;
+
+/// <summary>Says what is wrong with a command line.</summary>
+internal static class ParseProblem
+{
+    /// <summary>
+    /// One line for each problem. A word that means nothing explains the other problems that it causes, so then it is named
+    /// alone, with the nearest word that means something.
+    /// </summary>
+    public static IReadOnlyList<string> Lines(ParseResult parsed)
+    {
+        Command command = parsed.CommandResult.Command;
+        string help = $"see meshsim {(command is RootCommand ? "" : command.Name + " ")}--help";
+        string[] problems = parsed.UnmatchedTokens.Count > 0
+            ? [.. parsed.UnmatchedTokens.Select(token => Unmatched(token, command))]
+            : [.. parsed.Errors.Select(error => error.Message.TrimEnd('.')).Distinct(StringComparer.Ordinal)];
+        return [.. problems.Select(problem => $"error: {problem}; {help}")];
+    }
+
+    private static string Unmatched(string token, Command command)
+    {
+        string[] known = token.StartsWith('-') ? [.. command.Options.Select(option => option.Name)] : [.. command.Subcommands.Select(sub => sub.Name)];
+        string what = token.StartsWith('-') ? "options" : "commands";
+        return known.Length == 0
+            ? $"{KnownNames.Quote(token)} is one word too many"
+            : $"{KnownNames.Quote(token)} is not known here: {KnownNames.Help(token, known, what)}";
+    }
+}

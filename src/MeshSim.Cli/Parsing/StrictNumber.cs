@@ -1,0 +1,40 @@
+using System.CommandLine.Parsing;
+using System.Globalization;
+using MeshSim.Quantities;
+
+namespace MeshSim.Cli.Parsing;
+
+/// <summary>
+/// Numbers on the command line: a decimal point, whatever the machine's language. The parser's own reading would take
+/// <c>2,4</c> for 24 and <c>2.4</c> for 24 in turn.
+/// </summary>
+internal static class StrictNumber
+{
+    /// <summary>Reads one number.</summary>
+    /// <param name="text">As it was typed.</param>
+    /// <param name="range">What is accepted.</param>
+    /// <param name="value">The number, or 0.</param>
+    /// <returns>What is wrong with it; null when nothing.</returns>
+    public static string? Read(string text, ValidRange range, out double value)
+    {
+        bool isNumber = double.TryParse(text, NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out value);
+        if (isNumber) return range.Contains(value) ? null : $"{text} is outside {range}";
+        return text.Contains(',', StringComparison.Ordinal)
+            ? $"\"{text}\" is not a number: write a decimal point, as in {text.Replace(',', '.')}; several values are separated by spaces"
+            : $"\"{text}\" is not a number";
+    }
+
+    /// <summary>A parser of options that take one number.</summary>
+    public static Func<ArgumentResult, double> One(ValidRange range) => result => Parse(result, result.Tokens[0].Value, range);
+
+    /// <summary>A parser of options that take one number or several.</summary>
+    public static Func<ArgumentResult, double[]> Several(ValidRange range) =>
+        result => [.. result.Tokens.Select(token => Parse(result, token.Value, range))];
+
+    private static double Parse(ArgumentResult result, string text, ValidRange range)
+    {
+        if (Read(text, range, out double value) is { } problem)
+            result.AddError($"{(result.Parent as OptionResult)?.Option.Name ?? result.Argument.Name}: {problem}");
+        return value;
+    }
+}

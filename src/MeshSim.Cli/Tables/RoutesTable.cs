@@ -1,0 +1,33 @@
+using System.Collections.Immutable;
+using MeshSim.Cli.Wording;
+using MeshSim.Mesh;
+using MeshSim.Studies;
+
+namespace MeshSim.Cli.Tables;
+
+/// <summary>How each device reaches the coordinator; those that do not come first.</summary>
+internal static class RoutesTable
+{
+    /// <summary>The table of a coverage.</summary>
+    public static Table Of(NetworkCoverage coverage) => new(
+        [new("Device"), new("Where"), new("Way to the coordinator"), new("Hops", true), new("Margin dB", true), new("Arrive %", true), new("Ways", true)],
+        [.. coverage.Devices.OrderBy(reach => reach.IsReached).Select(reach => Row(coverage, reach))])
+    {
+        Notes =
+        [
+            "Margin: of the weakest link on the way. Arrive: frames that pass the whole way at the first try. "
+            + "Ways: ways that share no router, so one can fail and the rest still work.",
+        ],
+    };
+
+    private static ImmutableArray<string> Row(NetworkCoverage coverage, DeviceReach reach)
+    {
+        string place = CoverageWords.Place(coverage.Home, reach.Device);
+        return reach.Route is { } route
+            ? [reach.Device.Value, place, Way(route), Figures.Count(route.Hops), Figures.Decibels(route.WeakestMargin), Figures.Percent(route.Delivery), Figures.Count(reach.DisjointRoutes)]
+            : [reach.Device.Value, place, $"NONE: {Shortfall.InWords(coverage, reach)}", "", "", "", Figures.Count(reach.DisjointRoutes)];
+    }
+
+    private static string Way(Route route) =>
+        route.Hops == 1 ? "direct" : "via " + string.Join(", ", route.Path.Skip(1).Take(route.Hops - 1));
+}

@@ -1,0 +1,45 @@
+using System.Collections.Immutable;
+using MeshSim.Devices;
+using MeshSim.FloorPlans;
+using MeshSim.Mesh;
+using MeshSim.Studies;
+
+namespace MeshSim.Cli.Wording;
+
+/// <summary>The answer of a coverage in sentences.</summary>
+internal static class CoverageWords
+{
+    /// <summary>The answer in one line, such as "2 of 18 devices cannot reach stick-24: shed-sensor (lacks 7.3 dB to shed-plug), …".</summary>
+    public static string Answer(NetworkCoverage coverage)
+    {
+        ImmutableArray<DeviceReach> lost = Unreached(coverage);
+        string coordinator = coverage.Network.Coordinator.Value;
+        int count = coverage.Devices.Length;
+        if (count == 0) return $"{coordinator} is alone: the network has no other device that is on.";
+        if (lost.IsEmpty) return $"All {Figures.Counted(count, "device")} reach {coordinator}.";
+
+        string names = string.Join(", ", lost.Select(reach => $"{reach.Device} ({Shortfall.InWords(coverage, reach)})"));
+        return $"{Figures.Count(lost.Length)} of {Figures.Counted(count, "device")} cannot reach {coordinator}: {names}.";
+    }
+
+    /// <summary>How the figures came about, such as "Network plugs, model log-distance, design margin 6.4 dB, state bedtime".</summary>
+    public static string Basis(NetworkCoverage coverage)
+    {
+        string state = coverage.State is { } s ? $", state {s.Name}" : "";
+        return $"Network {coverage.Network.Name}, {coverage.Network.Carrier}, model {ModelWords.Of(coverage.Model)}, "
+            + $"design margin {coverage.DesignMargin}{state}";
+    }
+
+    /// <summary>The devices without a route.</summary>
+    public static ImmutableArray<DeviceReach> Unreached(NetworkCoverage coverage) => [.. coverage.Devices.Where(reach => !reach.IsReached)];
+
+    /// <summary>Where something is, such as "ground, hall".</summary>
+    public static string Place(StoreyName storey, RoomName? room) => room is { } r ? $"{storey}, {r}" : storey.Value;
+
+    /// <summary>Where a device is.</summary>
+    public static string Place(Home home, DeviceId id)
+    {
+        Device device = home.Devices.First(d => d.Id == id);
+        return Place(device.Storey, device.Room);
+    }
+}

@@ -1,0 +1,38 @@
+using MeshSim.Devices;
+using MeshSim.Placement;
+using MeshSim.Studies;
+
+namespace MeshSim.Cli.Wording;
+
+/// <summary>The recommendation of repeaters in sentences.</summary>
+internal static class RepeaterWords
+{
+    /// <summary>The answer in one line: how many, whether that is enough, and what stays out of reach.</summary>
+    public static string Answer(NetworkCoverage coverage, RepeaterPlacement placement)
+    {
+        int lost = CoverageWords.Unreached(coverage).Length;
+        if (lost == 0) return "No repeater is needed: every device has its way already.";
+
+        string unserved = string.Join(", ", placement.Unserved.Select(u => $"{u.Device} ({Lack(u)})"));
+        string considered = $"{Figures.Counted(placement.OutletsConsidered, "outlet")} considered";
+        if (placement.Repeaters.IsEmpty) return $"No choice of outlets helps ({considered}): {unserved}.";
+
+        string places = string.Join("; ", placement.Repeaters.Select(r => Where(r.Outlet)));
+        string proof = placement.IsProven
+            ? "fewer will not do"
+            : FormattableString.Invariant($"at least {placement.LowerBound} are needed, and one fewer than here is not ruled out");
+        string gain = placement.ServesAll ? "Every device then has its way" : "Every device that can be served then has its way";
+        string left = placement.ServesAll ? "" : $" Out of reach from any outlet: {unserved}.";
+        return $"Add {Figures.Counted(placement.Repeaters.Length, "repeater")}: {places}. {gain} ({proof}; {considered}).{left}";
+    }
+
+    /// <summary>An outlet and its place, such as "landing-2 (first, landing)".</summary>
+    public static string Where(Outlet outlet) =>
+        $"{outlet.Id} ({CoverageWords.Place(outlet.Storey, outlet.Room)}{(outlet.IsAssumed ? ", assumed outlet" : "")})";
+
+    /// <summary>What a device that cannot be served lacks.</summary>
+    public static string Lack(UnservedDevice unserved) =>
+        unserved.Shortfall is { } shortfall
+            ? $"lacks {Figures.Decibels(shortfall)} dB even from {unserved.BestRelay}"
+            : $"is within reach of {unserved.BestRelay}, but the way would take too many hops";
+}
