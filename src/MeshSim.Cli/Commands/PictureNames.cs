@@ -6,7 +6,7 @@ using MeshSim.Studies;
 
 namespace MeshSim.Cli.Commands;
 
-/// <summary>How the files of some answers are called: after the network and the storey, each name once.</summary>
+/// <summary>How the files of some answers are called: after the network and the storey, joined by a sign that no slug has.</summary>
 internal sealed class PictureNames
 {
     private readonly Dictionary<NetworkName, string> networks;
@@ -20,10 +20,10 @@ internal sealed class PictureNames
     }
 
     /// <summary>The picture of a map.</summary>
-    public string Picture(MarginMap map) => $"margin-{networks[map.Network]}-{storeys[map.Storey]}.png";
+    public string Picture(MarginMap map) => $"margin_{networks[map.Network]}_{storeys[map.Storey]}.png";
 
     /// <summary>The values of a network's maps.</summary>
-    public string Values(NetworkName network) => $"margin-{networks[network]}.csv";
+    public string Values(NetworkName network) => $"margin_{networks[network]}.csv";
 
     private static Dictionary<T, string> Named<T>(List<T> names, Func<T, string> text)
         where T : notnull =>
