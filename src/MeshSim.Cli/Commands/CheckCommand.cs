@@ -14,10 +14,10 @@ internal sealed class CheckCommand : Command, IHasExample
     }
 
     /// <summary>The home folder.</summary>
-    public Argument<string> Home { get; } = CommonArguments.Home();
+    public Argument<string> Home { get; } = SharedArguments.Home();
 
     /// <summary>JSON instead of text.</summary>
-    public Option<bool> Json { get; } = CommonArguments.Json();
+    public Option<bool> Json { get; } = SharedArguments.Json();
 
     /// <inheritdoc/>
     public string Example => "meshsim check floorplans/quay-terrace";

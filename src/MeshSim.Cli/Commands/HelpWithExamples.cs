@@ -20,9 +20,9 @@ internal sealed class HelpWithExamples : SynchronousCommandLineAction
     public static void Install(RootCommand root, (string Heading, string Text)[] rootSections)
     {
         HelpOption option = root.Options.OfType<HelpOption>().Single();
-        var help = (HelpAction)option.Action!;
-        help.MaxWidth = WidthColumns;
-        option.Action = new HelpWithExamples(help, rootSections);
+        var builtIn = (HelpAction)option.Action!;
+        builtIn.MaxWidth = WidthColumns;
+        option.Action = new HelpWithExamples(builtIn, rootSections);
     }
 
     /// <inheritdoc/>

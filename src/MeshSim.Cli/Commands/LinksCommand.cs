@@ -21,7 +21,7 @@ internal sealed class LinksCommand : Command, IHasExample
     public Option<bool> All { get; } = new("--all") { Description = "Pairs that do not hear each other too (JSON always has them)" };
 
     /// <summary>A file for the result.</summary>
-    public Option<string?> Out { get; } = CommonArguments.OutFile();
+    public Option<string?> Out { get; } = SharedArguments.OutFile();
 
     /// <inheritdoc/>
     public string Example => "meshsim links floorplans/quay-terrace --network plugs";

@@ -19,11 +19,6 @@ internal sealed class LossCommand : Command, IHasExample
     {
         Arguments.Add(Construction);
         foreach (Option option in new Option[] { Layers, List, Frequency, Angle, Json, Out }) Options.Add(option);
-        Validators.Add(result =>
-        {
-            int given = new[] { result.GetValue(Construction) is not null, result.GetValue(Layers) is not null, result.GetValue(List) }.Count(isGiven => isGiven);
-            if (given != 1) result.AddError("give one of: the NAME of a construction, --layers, --list");
-        });
     }
 
     /// <summary>A construction of the catalogue.</summary>
@@ -67,10 +62,10 @@ internal sealed class LossCommand : Command, IHasExample
     };
 
     /// <summary>JSON instead of text.</summary>
-    public Option<bool> Json { get; } = CommonArguments.Json();
+    public Option<bool> Json { get; } = SharedArguments.Json();
 
     /// <summary>A file for the result.</summary>
-    public Option<string?> Out { get; } = CommonArguments.OutFile();
+    public Option<string?> Out { get; } = SharedArguments.OutFile();
 
     /// <inheritdoc/>
     public string Example => """

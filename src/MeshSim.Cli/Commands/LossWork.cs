@@ -18,6 +18,9 @@ internal static class LossWork
     /// <summary>Computes and writes what a construction costs, or lists the catalogue.</summary>
     public static ExitCode Run(LossCommand shape, ParseResult parsed, Terminal terminal)
     {
+        int asked = new[] { parsed.GetValue(shape.Construction) is not null, parsed.GetValue(shape.Layers) is not null, parsed.GetValue(shape.List) }.Count(isAsked => isAsked);
+        if (asked != 1) throw new InputException("error: give one of NAME, --layers or --list; see meshsim loss --help");
+
         string? file = parsed.GetValue(shape.Out);
         Result.Refuse(file);
         bool json = parsed.GetValue(shape.Json);

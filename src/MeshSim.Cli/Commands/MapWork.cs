@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.CommandLine;
+using MeshSim.Cli.Answers;
 using MeshSim.Cli.Json;
 using MeshSim.Cli.Outputs;
 using MeshSim.Cli.Progress;
@@ -22,7 +23,7 @@ internal static class MapWork
         ImmutableArray<Storey> storeys = request.Storeys(parsed.GetValue(shape.Storey));
         ImmutableArray<NetworkAnswer> answers = Steps.Show(terminal, step =>
         {
-            ImmutableArray<NetworkAnswer> all = NetworkAnswer.All(request, storeys, step);
+            ImmutableArray<NetworkAnswer> all = NetworkAnswer.All(request.Home, request.Networks, storeys, request.Options, step);
             if (folder is not null) Fill(folder, all, parsed.GetValue(shape.Values), step);
             return all;
         });

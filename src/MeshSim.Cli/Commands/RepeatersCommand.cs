@@ -17,7 +17,7 @@ internal sealed class RepeatersCommand : Command, IHasExample
     public StudyArguments Study { get; } = new();
 
     /// <summary>A file for the result.</summary>
-    public Option<string?> Out { get; } = CommonArguments.OutFile();
+    public Option<string?> Out { get; } = SharedArguments.OutFile();
 
     /// <inheritdoc/>
     public string Example => "meshsim repeaters floorplans/quay-terrace --network plugs --json";

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.CommandLine;
+using MeshSim.Cli.Answers;
 using MeshSim.Cli.Json;
 using MeshSim.Cli.Outputs;
 using MeshSim.Cli.Progress;
@@ -20,7 +21,7 @@ internal static class ReportWork
         StudyRequest request = StudyRequest.Read(shape.Study, parsed, terminal).On(shape.Grid, parsed);
         ImmutableArray<NetworkAnswer> answers = Steps.Show(terminal, step =>
         {
-            ImmutableArray<NetworkAnswer> all = NetworkAnswer.All(request, request.Home.FloorPlan.Storeys, step);
+            ImmutableArray<NetworkAnswer> all = NetworkAnswer.All(request.Home, request.Networks, request.Storeys(null), request.Options, step);
             ReportFiles.Fill(folder, new(request.Home, [.. request.Notices.Select(notice => notice.ToString())], request.Options, all), step);
             return all;
         });

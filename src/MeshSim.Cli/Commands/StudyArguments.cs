@@ -7,7 +7,7 @@ namespace MeshSim.Cli.Commands;
 internal sealed class StudyArguments
 {
     /// <summary>The home folder.</summary>
-    public Argument<string> Home { get; } = CommonArguments.Home();
+    public Argument<string> Home { get; } = SharedArguments.Home();
 
     /// <summary>One network alone.</summary>
     public Option<string?> Network { get; } = new("--network") { Description = "One network alone; without it, all of the home", HelpName = "NAME" };
@@ -23,7 +23,7 @@ internal sealed class StudyArguments
     public Option<string> Model { get; } = MakeModel();
 
     /// <summary>JSON instead of text.</summary>
-    public Option<bool> Json { get; } = CommonArguments.Json();
+    public Option<bool> Json { get; } = SharedArguments.Json();
 
     /// <summary>Adds them to a command.</summary>
     public void AddTo(Command command)
@@ -34,7 +34,12 @@ internal sealed class StudyArguments
 
     private static Option<string> MakeModel()
     {
-        var model = new Option<string>("--model") { Description = "The path-loss model", DefaultValueFactory = _ => ModelWords.All[0] };
+        var model = new Option<string>("--model")
+        {
+            Description = $"The path-loss model: {string.Join(", ", ModelWords.All)}",
+            HelpName = "MODEL",
+            DefaultValueFactory = _ => ModelWords.All[0],
+        };
         model.AcceptOnlyFromAmong(ModelWords.All);
         return model;
     }

@@ -28,6 +28,7 @@ internal sealed class StagedFolder : IDisposable
 
     /// <summary>Adds a file of bytes.</summary>
     /// <param name="name">Its name, without folders.</param>
+    /// <param name="content">All of it.</param>
     public void Add(string name, byte[] content)
     {
         Directory.CreateDirectory(staging);

@@ -15,10 +15,12 @@ internal static class ParseProblem
         Command command = parsed.CommandResult.Command;
         string help = $"see meshsim {(command is RootCommand ? "" : command.Name + " ")}--help";
         string[] problems = parsed.UnmatchedTokens.Count > 0
-            ? [.. parsed.UnmatchedTokens.Select(token => Unmatched(token, command))]
-            : [.. parsed.Errors.Select(error => error.Message.TrimEnd('.')).Distinct(StringComparer.Ordinal)];
+            ? [Unmatched(parsed.UnmatchedTokens[0], command)]
+            : [.. parsed.Errors.Select(error => OneLine(error.Message)).Distinct(StringComparer.Ordinal)];
         return [.. problems.Select(problem => $"error: {problem}; {help}")];
     }
+
+    private static string OneLine(string message) => string.Join(' ', message.TrimEnd('.').Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
 
     private static string Unmatched(string token, Command command)
     {

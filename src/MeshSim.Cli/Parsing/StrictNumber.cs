@@ -18,7 +18,7 @@ internal static class StrictNumber
     public static string? Read(string text, ValidRange range, out double value)
     {
         bool isNumber = double.TryParse(text, NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out value);
-        if (isNumber) return range.Contains(value) ? null : $"{text} is outside {range}";
+        if (isNumber && double.IsFinite(value)) return range.Contains(value) ? null : $"{text} is outside {range}";
         return text.Contains(',', StringComparison.Ordinal)
             ? $"\"{text}\" is not a number: write a decimal point, as in {text.Replace(',', '.')}; several values are separated by spaces"
             : $"\"{text}\" is not a number";

@@ -1,4 +1,4 @@
-using MeshSim.Cli.Commands;
+using MeshSim.Cli.Answers;
 using MeshSim.Cli.Tables;
 using MeshSim.Cli.Wording;
 
@@ -11,8 +11,13 @@ internal static class AnswerChapter
     public static string Of(ReportContent content)
     {
         int count = content.Answers.Sum(answer => answer.Placement.Repeaters.Length);
-        string buy = count == 0 ? "Nothing to buy: no mains repeater is recommended." : $"Buy {Figures.Counted(count, "mains repeater")} and plug them in as told below.";
-        return Html.Paragraph(count == 1 ? buy.Replace("them", "it", StringComparison.Ordinal) : buy, "answer") + string.Concat(content.Answers.Select(Network));
+        string buy = count switch
+        {
+            0 => "Nothing to buy: no mains repeater is recommended.",
+            1 => "Buy one mains repeater and plug it in where it is named below.",
+            _ => $"Buy {Figures.Count(count)} mains repeaters and plug them in where they are named below.",
+        };
+        return Html.Paragraph(buy, "answer") + string.Concat(content.Answers.Select(Network));
     }
 
     private static string Network(NetworkAnswer answer)

@@ -3,7 +3,6 @@ using MeshSim.Cli.Tables;
 using MeshSim.Cli.Wording;
 using MeshSim.Devices;
 using MeshSim.FloorPlans;
-using MeshSim.Materials;
 
 namespace MeshSim.Cli.Reporting;
 

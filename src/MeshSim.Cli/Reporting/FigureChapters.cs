@@ -1,4 +1,3 @@
-using MeshSim.Cli.Commands;
 using MeshSim.Cli.Tables;
 using MeshSim.Cli.Wording;
 using MeshSim.Mesh;

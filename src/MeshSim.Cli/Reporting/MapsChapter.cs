@@ -1,4 +1,4 @@
-using MeshSim.Cli.Commands;
+using MeshSim.Cli.Answers;
 using MeshSim.Cli.Tables;
 using MeshSim.Cli.Wording;
 using MeshSim.Studies;

@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using MeshSim.Cli.Commands;
+using MeshSim.Cli.Answers;
 using MeshSim.Devices;
 using MeshSim.Studies;
 

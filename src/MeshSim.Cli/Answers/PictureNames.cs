@@ -4,7 +4,7 @@ using MeshSim.Devices;
 using MeshSim.FloorPlans;
 using MeshSim.Studies;
 
-namespace MeshSim.Cli.Commands;
+namespace MeshSim.Cli.Answers;
 
 /// <summary>How the files of some answers are called: after the network and the storey, joined by a sign that no slug has.</summary>
 internal sealed class PictureNames

@@ -3,7 +3,7 @@ using System.CommandLine;
 namespace MeshSim.Cli.Commands;
 
 /// <summary>Arguments and options that mean the same wherever they occur.</summary>
-internal static class CommonArguments
+internal static class SharedArguments
 {
     /// <summary>The home folder.</summary>
     public static Argument<string> Home() => new("home") { Description = "The home folder: home.yaml, devices.csv and what belongs to them", HelpName = "HOME" };

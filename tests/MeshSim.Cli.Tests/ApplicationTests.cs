@@ -1,0 +1,47 @@
+namespace MeshSim.Cli.Tests;
+
+public sealed class ApplicationTests
+{
+    public static TheoryData<string, string> WrongCommandLines => new()
+    {
+        { "", "Required command was not provided" },
+        { "lnks home", "did you mean \"links\"?" },
+        { "links", "Required argument 'HOME' missing" },
+        { "links home --modl multi-wall", "did you mean \"--model\"?" },
+        { "links home --model two-wall", "Must be one of: 'log-distance' 'multi-wall' 'site-general'" },
+        { "links home other", "\"other\" is one word too many" },
+        { "map home --values", "--values needs --out" },
+        { "map home --step 0,1", "write a decimal point, as in 0.1" },
+        { "map home --step 0", "0 is outside 0.01 to 2 m" },
+        { "map home --height NaN", "is not a number" },
+        { "report home", "Option '--out' is required" },
+        { "loss", "give one of NAME, --layers or --list" },
+        { "loss brick-half --list", "give one of NAME, --layers or --list" },
+        { "loss brick-half --frequency 2,4", "write a decimal point, as in 2.4" },
+        { "loss brick-half --angle 90", "90 is outside 0 to 89.9 degrees" },
+        { "loss brik-half", "did you mean \"brick-half\"?" },
+        { "loss --layers plasterbord:12.5", "did you mean \"plasterboard\"?" },
+        { "loss --layers brick:12,5", "decimal point" },
+        { "links @file", "@file" },
+    };
+
+    [Theory]
+    [MemberData(nameof(WrongCommandLines))]
+    public async Task A_wrong_command_line_ends_with_two_and_one_line_that_says_why(string commandLine, string reason)
+    {
+        Run run = await Run.Of(commandLine.Split(' ', StringSplitOptions.RemoveEmptyEntries));
+
+        run.Code.Should().Be(2);
+        run.Output.Should().BeEmpty();
+        run.ErrorLines.Should().ContainSingle().Which.Should().Contain(reason);
+    }
+
+    [Fact]
+    public async Task The_version_is_a_result()
+    {
+        Run run = await Run.Of("--version");
+
+        run.Code.Should().Be(0);
+        run.Output.Should().MatchRegex(@"^\d+\.\d+\.\d+");
+    }
+}

@@ -1,0 +1,44 @@
+using System.Globalization;
+using System.Runtime.CompilerServices;
+using System.Text.Json;
+
+namespace MeshSim.Cli.Tests;
+
+/// <summary>One run of the program inside the test process.</summary>
+internal sealed record Run(int Code, string Output, string Error)
+{
+    /// <summary>The home folders that the tests read.</summary>
+    public static string Data { get; } = Path.Combine(AppContext.BaseDirectory, "Data");
+
+    /// <summary>The home that a reader can check on paper.</summary>
+    public static string TwoRooms { get; } = Path.Combine(Data, "two-rooms");
+
+    /// <summary>The root of the project.</summary>
+    public static string Root { get; } = Path.GetFullPath(Path.Combine(Here(), "..", ".."));
+
+    /// <summary>The output as JSON.</summary>
+    public JsonElement Json => JsonDocument.Parse(Output).RootElement;
+
+    /// <summary>Lines of the error stream.</summary>
+    public string[] ErrorLines => Error.Split('\n', StringSplitOptions.RemoveEmptyEntries);
+
+    public static async Task<Run> Of(params string[] args)
+    {
+        using var output = new StringWriter();
+        using var error = new StringWriter();
+        int code = await Application.RunAsync(args, new Terminal { Output = output, Error = error });
+        return new(code, output.ToString(), error.ToString());
+    }
+
+    /// <summary>A culture that writes numbers as in Germany; the process itself knows no culture but the invariant one.</summary>
+    public static CultureInfo DecimalComma()
+    {
+        var culture = (CultureInfo)CultureInfo.InvariantCulture.Clone();
+        culture.NumberFormat.NumberDecimalSeparator = ",";
+        culture.NumberFormat.NumberGroupSeparator = ".";
+        culture.NumberFormat.NegativeSign = "−";
+        return culture;
+    }
+
+    private static string Here([CallerFilePath] string path = "") => Path.GetDirectoryName(path)!;
+}

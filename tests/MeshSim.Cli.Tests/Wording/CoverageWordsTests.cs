@@ -1,0 +1,41 @@
+using MeshSim.Cli.Wording;
+using MeshSim.Mesh;
+using MeshSim.Studies;
+
+namespace MeshSim.Cli.Tests.Wording;
+
+public sealed class CoverageWordsTests
+{
+    [Fact]
+    public void The_answer_counts_and_names_the_unreachable_and_says_what_they_lack() =>
+        CoverageWords.Answer(Samples.Coverage).Should().Be("1 of 3 devices cannot reach stick: shed-sensor (lacks 3.2 dB to lamp).");
+
+    [Fact]
+    public void When_all_are_reached_the_answer_says_so() =>
+        CoverageWords.Answer(Samples.AllReached).Should().Be("All 2 devices reach stick.");
+
+    [Fact]
+    public void A_coordinator_alone_is_no_success() =>
+        CoverageWords.Answer(Samples.Coverage with { Devices = [] }).Should().Contain("alone");
+
+    [Fact]
+    public void A_device_that_only_hops_keep_out_lacks_no_level()
+    {
+        DeviceReach reach = Samples.Coverage.Devices[2] with { NearestLink = Samples.Link(new("lamp"), new("shed-sensor"), 9) };
+
+        Shortfall.Of(Samples.Coverage, reach).Should().BeNull();
+        Shortfall.InWords(Samples.Coverage, reach).Should().Be("hears lamp, but the way would take more than 4 hops");
+    }
+
+    [Fact]
+    public void A_device_without_any_neighbour_hears_nobody() =>
+        Shortfall.InWords(Samples.Coverage, Samples.Coverage.Devices[2] with { NearestLink = null }).Should().Be("has nobody to hear");
+
+    [Fact]
+    public void The_basis_names_network_carrier_model_margin_and_state()
+    {
+        NetworkCoverage atNight = Samples.Coverage with { State = new() { Name = "bedtime" } };
+
+        CoverageWords.Basis(atNight).Should().Be("Network plugs, 2440 MHz, model log-distance, design margin 6.4 dB, state bedtime");
+    }
+}

@@ -1,0 +1,32 @@
+using MeshSim.Cli.Wording;
+using MeshSim.Placement;
+
+namespace MeshSim.Cli.Tests.Wording;
+
+public sealed class RepeaterWordsTests
+{
+    private static readonly UnservedDevice Far = new(new("shed-sensor"), new(2.5), "outlet shed-wall");
+
+    [Fact]
+    public void The_answer_names_the_outlet_the_gain_and_the_proof() =>
+        RepeaterWords.Answer(Samples.Coverage, Samples.Placement).Should().Be(
+            "Add 1 repeater: shed-wall (ground, <shed> & co, assumed outlet). Every device then has its way (fewer will not do; 1 outlet considered).");
+
+    [Fact]
+    public void Without_a_proof_none_is_claimed() =>
+        RepeaterWords.Answer(Samples.Coverage, Samples.Placement with { LowerBound = 0 }).Should().Contain("at least 0 are needed").And.NotContain("fewer will not do");
+
+    [Fact]
+    public void Nothing_is_sold_to_a_home_that_is_fine() =>
+        RepeaterWords.Answer(Samples.AllReached, Samples.Placement with { Repeaters = [], LowerBound = 0 }).Should().StartWith("No repeater is needed");
+
+    [Fact]
+    public void Not_possible_says_which_device_lacks_how_much() =>
+        RepeaterWords.Answer(Samples.Coverage, Samples.Placement with { Repeaters = [], Unserved = [Far] }).Should().Be(
+            "No choice of outlets helps (1 outlet considered): shed-sensor (lacks 2.5 dB even from outlet shed-wall).");
+
+    [Fact]
+    public void A_partial_answer_names_what_stays_out() =>
+        RepeaterWords.Answer(Samples.Coverage, Samples.Placement with { Unserved = [Far with { Shortfall = null }] })
+            .Should().EndWith("Out of reach from any outlet: shed-sensor (is within reach of outlet shed-wall, but the way would take too many hops).");
+}
