@@ -3,7 +3,7 @@ using System.Collections.Immutable;
 namespace MeshSim.Files;
 
 /// <summary>The files of a home folder.</summary>
-internal static class HomeFileNames
+public static class HomeFileNames
 {
     /// <summary>Structure.</summary>
     public const string Home = "home.yaml";

@@ -23,6 +23,7 @@ public sealed class ApplicationTests
         { "loss --layers plasterbord:12.5", "did you mean \"plasterboard\"?" },
         { "loss --layers brick:12,5", "decimal point" },
         { "links @file", "@file" },
+        { "links @file --network", "--network" },
     };
 
     [Theory]

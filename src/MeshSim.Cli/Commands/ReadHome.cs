@@ -14,9 +14,10 @@ internal sealed record ReadHome(Home Home, ImmutableArray<Diagnostic> Notices)
     /// <exception cref="InputException">The folder has problems: all of them.</exception>
     public static ReadHome From(string folder, Terminal terminal)
     {
-        HomeReading reading = HomeFolder.Read(folder);
-        if (reading.Home is not { } home) throw new InputException([.. reading.Diagnostics.Select(d => d.ToString())]);
-        foreach (Diagnostic notice in reading.Diagnostics) terminal.Error.Write($"{notice}\n");
-        return new(home, reading.Diagnostics);
+        if (folder.Length == 0) throw new InputException("error: HOME is empty; give the home folder");
+
+        HomeReadResult result = HomeFolder.Read(folder);
+        foreach (Diagnostic notice in result.Notices) terminal.Error.Write($"{notice}\n");
+        return result.Home is { } home ? new(home, result.Notices) : throw new InputException([.. result.Problems.Select(problem => problem.ToString())]);
     }
 }

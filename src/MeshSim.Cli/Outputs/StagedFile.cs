@@ -1,19 +1,18 @@
 using System.Text;
+using MeshSim.Files;
 
 namespace MeshSim.Cli.Outputs;
 
 /// <summary>An output file that appears whole or not at all: it is written beside its final place and moved there.</summary>
 internal static class StagedFile
 {
-    private static readonly string[] HomeFiles = ["home.yaml", "devices.csv", "outlets.csv", "readings.csv"];
-
     /// <summary>Refuses a place that must not be written, before any work is done.</summary>
     /// <param name="path">The final place.</param>
     /// <exception cref="InputException">It is a folder, or one of the files that a home is made of.</exception>
     public static void Refuse(string path)
     {
         if (Directory.Exists(path)) throw new InputException($"{path}: error: is a folder; give a file");
-        if (HomeFiles.Contains(Path.GetFileName(path), StringComparer.OrdinalIgnoreCase))
+        if (HomeFileNames.All.Contains(Path.GetFileName(path), StringComparer.OrdinalIgnoreCase))
             throw new InputException($"{path}: error: is the name of a file that a home is read from; give another");
         string parent = Path.GetDirectoryName(Path.GetFullPath(path)) ?? path;
         if (!Directory.Exists(parent)) throw new InputException($"{path}: error: there is no folder {parent}");

@@ -3,7 +3,7 @@ using System.Text;
 namespace MeshSim.Files.Diagnostics;
 
 /// <summary>What to say about a name that is not among the known ones.</summary>
-internal static class KnownNames
+public static class KnownNames
 {
     private const int LongestShownText = 60;
     private const int MostListed = 12;
