@@ -10,8 +10,14 @@ internal sealed record Run(int Code, string Output, string Error)
     /// <summary>The home folders that the tests read.</summary>
     public static string Data { get; } = Path.Combine(AppContext.BaseDirectory, "Data");
 
-    /// <summary>The home that a reader can check on paper.</summary>
+    /// <summary>The home where everything is reached.</summary>
     public static string TwoRooms { get; } = Path.Combine(Data, "two-rooms");
+
+    /// <summary>The home where a repeater helps.</summary>
+    public static string LongHouse { get; } = Path.Combine(Data, "long-house");
+
+    /// <summary>The home where none does.</summary>
+    public static string TinShed { get; } = Path.Combine(Data, "tin-shed");
 
     /// <summary>The root of the project.</summary>
     public static string Root { get; } = Path.GetFullPath(Path.Combine(Here(), "..", ".."));

@@ -1,3 +1,4 @@
+using MeshSim.Drawing;
 using MeshSim.Studies;
 
 namespace MeshSim.Cli.Answers;
@@ -6,5 +7,6 @@ namespace MeshSim.Cli.Answers;
 internal static class Pictures
 {
     /// <summary>The margin map of one storey as PNG, with routes and recommended repeaters.</summary>
-    public static byte[] Margin(NetworkAnswer answer, MarginMap map) => throw new NotSupportedException($"{answer.Coverage.Network.Name} {map.Storey}");
+    public static byte[] Margin(NetworkAnswer answer, MarginMap map) =>
+        MarginPicture.Png(answer.Coverage, map, answer.Placement, PictureSize.Default);
 }

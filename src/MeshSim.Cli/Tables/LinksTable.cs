@@ -21,7 +21,7 @@ internal static class LinksTable
         ImmutableArray<Link> shown = [.. links];
         bool extrapolated = shown.Any(link => link.PathLoss.Items.Any(item => item.IsExtrapolated));
         return new(
-            [new("From"), new("To"), new("m", true), new("Loss dB", true), new("Margin dB", true), new("Link"), new("Arrive %", true), new("Through (dB each)")],
+            [new("From"), new("To"), new("m", true), new("Loss dB", true), new("Margin dB", true), new("Link"), new("Through (dB each)")],
             [.. shown.Select(link => Row(coverage, link))])
         {
             Notes =
@@ -43,7 +43,6 @@ internal static class LinksTable
         Figures.Decibels(link.PathLoss.Total),
         Figures.Decibels(link.Margin),
         link.Margin >= coverage.DesignMargin ? "good" : IsHeard(link) ? "weak" : "none",
-        Figures.Percent(link.Delivery * link.ReverseDelivery),
         Through(link.PathLoss),
     ];
 

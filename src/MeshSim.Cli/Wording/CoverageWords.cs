@@ -16,6 +16,7 @@ internal static class CoverageWords
         string coordinator = coverage.Network.Coordinator.Value;
         int count = coverage.Devices.Length;
         if (count == 0) return $"{coordinator} is alone: the network has no other device that is on.";
+        if (lost.IsEmpty && count == 1) return $"The only device, {coverage.Devices[0].Device}, reaches {coordinator}.";
         if (lost.IsEmpty) return $"All {Figures.Counted(count, "device")} reach {coordinator}.";
 
         string names = string.Join(", ", lost.Select(reach => $"{reach.Device} ({Shortfall.InWords(coverage, reach)})"));

@@ -1,0 +1,58 @@
+using System.Globalization;
+using System.Text.Json;
+
+namespace MeshSim.Cli.Tests.Commands;
+
+public sealed class MapWorkTests
+{
+    /// <summary>Coarse maps are as good for these tests, and fast.</summary>
+    private const string Step = "0.5";
+
+    [Fact]
+    public async Task The_text_names_the_dark_rooms()
+    {
+        Run run = await Run.Of("map", Run.TinShed, "--step", Step);
+
+        run.Code.Should().Be(1);
+        Approval.Verify(run.Output, "map-tin-shed.txt");
+    }
+
+    [Fact]
+    public async Task Json_has_an_object_for_each_network_and_storey()
+    {
+        Run run = await Run.Of("map", Run.TwoRooms, "--step", Step, "--height", "1.5", "--json");
+
+        JsonElement[] maps = [.. run.Json.EnumerateArray()];
+        maps.Select(map => map.GetProperty("network").GetString()).Should().Equal("plugs", "meters");
+        maps[0].GetProperty("stepMetres").GetDouble().Should().Be(0.5);
+        maps[0].GetProperty("heightMetres").GetDouble().Should().Be(1.5);
+        maps[0].GetProperty("picture").ValueKind.Should().Be(JsonValueKind.Null);
+        maps[0].GetProperty("rooms").EnumerateArray().Select(room => room.GetProperty("room").GetString()).Should().Equal("left", "right");
+    }
+
+    [Fact]
+    public async Task Pictures_and_values_go_to_the_folder()
+    {
+        using var temporary = new TemporaryFolder();
+
+        Run run = await Run.Of("map", Run.TwoRooms, "--step", Step, "--out", temporary["maps"], "--values");
+
+        run.Code.Should().Be(0);
+        Directory.EnumerateFiles(temporary["maps"]).Select(Path.GetFileName).Should().BeEquivalentTo(
+            "made-by-meshsim.txt", "margin_meters.csv", "margin_meters_ground.png", "margin_plugs.csv", "margin_plugs_ground.png");
+        string[] lines = await File.ReadAllLinesAsync(temporary["maps/margin_plugs.csv"], TestContext.Current.CancellationToken);
+        lines[0].Should().Be("storey,x,y,valueDb");
+        lines.Skip(1).Should().OnlyContain(line => line.Split(',').Length == 4 && double.IsFinite(double.Parse(line.Split(',')[3], CultureInfo.InvariantCulture)));
+        byte[] signature = [0x89, (byte)'P', (byte)'N', (byte)'G'];
+        (await File.ReadAllBytesAsync(temporary["maps/margin_plugs_ground.png"], TestContext.Current.CancellationToken))[..4].Should().Equal(signature);
+    }
+
+    [Fact]
+    public async Task An_unknown_storey_is_answered_with_the_known_ones()
+    {
+        Run run = await Run.Of("map", Run.TwoRooms, "--storey", "attic");
+
+        run.Code.Should().Be(2);
+        run.Error.Should().Contain("\"ground\"");
+    }
+}

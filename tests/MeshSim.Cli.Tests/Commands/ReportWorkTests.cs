@@ -1,0 +1,102 @@
+using System.Globalization;
+using System.Text.Json;
+using System.Text.RegularExpressions;
+
+namespace MeshSim.Cli.Tests.Commands;
+
+public sealed partial class ReportWorkTests
+{
+    /// <summary>Coarse maps are as good for these tests, and fast.</summary>
+    private static readonly string[] Coarse = ["--step", "0.5"];
+
+    [Fact]
+    public async Task The_folder_holds_the_page_its_pictures_and_the_figures()
+    {
+        using var temporary = new TemporaryFolder();
+
+        Run run = await Run.Of(["report", Run.LongHouse, "--out", temporary["out"], .. Coarse]);
+
+        run.Code.Should().Be(1, "a device is unreachable as the home stands");
+        run.Output.Should().Contain("Add 1 repeater: second-outlet").And.EndWith($"Report: {Path.Combine(temporary["out"], "index.html")}\n");
+        string[] files = [.. Directory.EnumerateFiles(temporary["out"]).Select(file => Path.GetFileName(file))];
+        files.Should().BeEquivalentTo("index.html", "links.json", "made-by-meshsim.txt", "map.json", "margin_plugs_ground.png", "repeaters.json", "routes.json");
+        string page = await File.ReadAllTextAsync(temporary["out/index.html"], TestContext.Current.CancellationToken);
+        Source().Matches(page).Select(match => match.Groups["file"].Value).Should().OnlyContain(file => files.Contains(file));
+    }
+
+    [Fact]
+    public async Task Json_tells_the_answer_by_ids()
+    {
+        using var temporary = new TemporaryFolder();
+
+        Run run = await Run.Of(["report", Run.LongHouse, "--json", "--out", temporary["out"], .. Coarse]);
+
+        JsonElement network = run.Json.GetProperty("networks")[0];
+        network.GetProperty("unreachable")[0].GetString().Should().Be("far-sensor");
+        network.GetProperty("repeaters")[0].GetString().Should().Be("second-outlet");
+        network.GetProperty("unserved").GetArrayLength().Should().Be(0);
+    }
+
+    [Fact]
+    public async Task The_figures_are_those_of_the_single_commands()
+    {
+        using var temporary = new TemporaryFolder();
+        await Run.Of(["report", Run.TwoRooms, "--out", temporary["out"], .. Coarse]);
+
+        foreach (string command in new[] { "links", "routes", "repeaters" })
+        {
+            string single = (await Run.Of(command, Run.TwoRooms, "--json")).Output;
+            (await File.ReadAllTextAsync(temporary[$"out/{command}.json"], TestContext.Current.CancellationToken)).Should().Be(single);
+        }
+    }
+
+    [Fact]
+    public async Task The_same_home_gives_the_same_bytes_in_any_culture()
+    {
+        using var temporary = new TemporaryFolder();
+        CultureInfo before = CultureInfo.CurrentCulture;
+        await Run.Of(["report", Run.TwoRooms, "--out", temporary["out"], .. Coarse]);
+        IReadOnlyDictionary<string, string> first = temporary.Contents();
+
+        CultureInfo.CurrentCulture = Run.DecimalComma();
+        try
+        {
+            await Run.Of(["report", Run.TwoRooms, "--out", temporary["out"], .. Coarse]);
+        }
+        finally
+        {
+            CultureInfo.CurrentCulture = before;
+        }
+
+        temporary.Contents().Should().BeEquivalentTo(first);
+    }
+
+    [Fact]
+    public async Task An_earlier_report_stays_when_the_run_fails()
+    {
+        using var temporary = new TemporaryFolder();
+        await Run.Of(["report", Run.TwoRooms, "--out", temporary["out"], .. Coarse]);
+        IReadOnlyDictionary<string, string> before = temporary.Contents();
+
+        Run run = await Run.Of("report", Path.Combine(Run.Data, "no-such-home"), "--out", temporary["out"]);
+
+        run.Code.Should().Be(2);
+        temporary.Contents().Should().BeEquivalentTo(before);
+    }
+
+    [Fact]
+    public async Task A_folder_that_is_no_report_is_left_alone()
+    {
+        using var temporary = new TemporaryFolder();
+        await File.WriteAllTextAsync(temporary["thesis.txt"], "mine", TestContext.Current.CancellationToken);
+
+        Run run = await Run.Of("report", Run.TwoRooms, "--out", temporary.Path);
+
+        run.Code.Should().Be(2);
+        run.ErrorLines.Should().ContainSingle().Which.Should().Contain("\"thesis.txt\"");
+        temporary.Contents().Should().ContainSingle();
+    }
+
+    [GeneratedRegex("src=\"(?<file>[^\"]+)\"", RegexOptions.NonBacktracking)]
+    private static partial Regex Source();
+}
