@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using MeshSim.Cli.Outputs;
 using MeshSim.Devices;
 using MeshSim.FloorPlans;
@@ -6,17 +5,17 @@ using MeshSim.Studies;
 
 namespace MeshSim.Cli.Answers;
 
-/// <summary>How the files of some answers are called: after the network and the storey, joined by a sign that no slug has.</summary>
+/// <summary>How the files of a home's maps are called: after the network and the storey, joined by a sign that neither slug has.</summary>
 internal sealed class PictureNames
 {
     private readonly Dictionary<NetworkName, string> networks;
     private readonly Dictionary<StoreyName, string> storeys;
 
-    /// <summary>Names the files of some answers.</summary>
-    public PictureNames(ImmutableArray<NetworkAnswer> answers)
+    /// <summary>Names the files of a home. They do not depend on which of its networks and storeys are asked for.</summary>
+    public PictureNames(Home home)
     {
-        networks = Named([.. answers.Select(answer => answer.Coverage.Network.Name)], name => name.Value);
-        storeys = Named([.. answers.SelectMany(answer => answer.Maps).Select(map => map.Storey).Distinct()], name => name.Value);
+        networks = Named(home.Networks.Select(network => network.Name), name => name.Value);
+        storeys = Named(home.FloorPlan.Storeys.Select(storey => storey.Name), name => name.Value);
     }
 
     /// <summary>The picture of a map.</summary>
@@ -25,7 +24,10 @@ internal sealed class PictureNames
     /// <summary>The values of a network's maps.</summary>
     public string Values(NetworkName network) => $"margin_{networks[network]}.csv";
 
-    private static Dictionary<T, string> Named<T>(List<T> names, Func<T, string> text)
-        where T : notnull =>
-        names.Zip(FileNames.DistinctSlugs(names.Select(text))).ToDictionary(pair => pair.First, pair => pair.Second);
+    private static Dictionary<T, string> Named<T>(IEnumerable<T> names, Func<T, string> text)
+        where T : notnull
+    {
+        T[] all = [.. names];
+        return all.Zip(FileNames.DistinctSlugs(all.Select(text))).ToDictionary(pair => pair.First, pair => pair.Second);
+    }
 }

@@ -19,7 +19,7 @@ internal static class LinksWork
         Result.Refuse(file);
         ImmutableArray<NetworkCoverage> coverages = StudyRequest.Read(shape.Study, parsed, terminal).Cover();
         string result = parsed.GetValue(shape.Study.Json)
-            ? JsonText.Of(coverages.Select(LinksJson.Of).ToList())
+            ? JsonText.OfEach(coverages.Select(LinksJson.Of))
             : CoverageText.Of(coverages, terminal.Width, coverage => Section(coverage, parsed.GetValue(shape.All), terminal.Width));
         Result.Write(terminal, file, result);
         return CoverageText.Code(coverages);

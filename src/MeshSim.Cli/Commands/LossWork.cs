@@ -37,7 +37,7 @@ internal static class LossWork
 
     private static string Catalogue(bool json, int width)
     {
-        if (json) return JsonText.Of(Catalogues.Constructions.Select(CatalogueJson.Of).ToList());
+        if (json) return JsonText.OfEach(Catalogues.Constructions.Select(CatalogueJson.Of));
         return TextTable.Render(LossesTable.Catalogue(Catalogues.Constructions), width)
             + "\n" + TextTable.Paragraph($"Materials for --layers: {string.Join(", ", Catalogues.MaterialNames)}.", width);
     }

@@ -6,7 +6,9 @@ using MeshSim.Cli.Outputs;
 using MeshSim.Cli.Progress;
 using MeshSim.Cli.Tables;
 using MeshSim.Cli.Wording;
+using MeshSim.Drawing;
 using MeshSim.FloorPlans;
+using MeshSim.Placement;
 using MeshSim.Studies;
 
 namespace MeshSim.Cli.Commands;
@@ -21,43 +23,43 @@ internal static class MapWork
         using StagedFolder? folder = path is null ? null : new(path);
         StudyRequest request = StudyRequest.Read(shape.Study, parsed, terminal).On(shape.Grid, parsed);
         ImmutableArray<Storey> storeys = request.Storeys(parsed.GetValue(shape.Storey));
-        ImmutableArray<NetworkAnswer> answers = Steps.Show(terminal, step =>
+        var names = new PictureNames(request.Home);
+        List<NetworkMaps> all = Steps.Show(terminal, step => request.Networks.Select(network =>
         {
-            ImmutableArray<NetworkAnswer> all = NetworkAnswer.All(request.Home, request.Networks, storeys, request.Options, step);
-            if (folder is not null) Fill(folder, all, parsed.GetValue(shape.Values), step);
-            return all;
-        });
+            NetworkMaps maps = NetworkMaps.Of(request.Home, network, storeys, request.Options, step);
+            if (folder is not null) Fill(folder, names, maps, request.Options, step);
+            if (folder is not null && parsed.GetValue(shape.Values)) folder.Add(names.Values(network.Name), GridCsv.Of(maps.Maps));
+            return maps;
+        }).ToList());
 
         folder?.Complete();
-        terminal.Output.Write(parsed.GetValue(shape.Study.Json) ? Json(answers, request, folder) : Text(answers, terminal.Width));
-        if (folder is not null) terminal.Error.Write($"Pictures are in {path}\n");
-        return CoverageText.Code([.. answers.Select(answer => answer.Coverage)]);
+        terminal.Output.Write(parsed.GetValue(shape.Study.Json) ? Json(all, request.Options, folder is null ? null : names) : Text(all, terminal.Width));
+        if (folder is not null) terminal.Error.Write($"The pictures are in {path}\n");
+        return CoverageText.Code([.. all.Select(maps => maps.Coverage)]);
     }
 
-    private static void Fill(StagedFolder folder, ImmutableArray<NetworkAnswer> answers, bool values, Action<string> step)
+    private static void Fill(StagedFolder folder, PictureNames names, NetworkMaps maps, StudyOptions options, Action<string> step)
     {
-        var names = new PictureNames(answers);
-        foreach (NetworkAnswer answer in answers)
+        step($"Repeaters of {maps.Coverage.Network.Name}");
+        RepeaterPlacement placement = CoverageStudy.Repeaters(maps.Coverage, options);
+        foreach (MarginMap map in maps.Maps)
         {
-            foreach (MarginMap map in answer.Maps)
-            {
-                step($"Picture of {map.Network}, {map.Storey}");
-                folder.Add(names.Picture(map), Pictures.Margin(answer, map));
-            }
-
-            if (values) folder.Add(names.Values(answer.Coverage.Network.Name), GridCsv.Of(answer.Maps));
+            step($"Picture of {map.Network}, {map.Storey}");
+            folder.Add(names.Picture(map), MarginPicture.Png(maps.Coverage, map, placement, PictureSize.Default));
         }
     }
 
-    private static string Json(ImmutableArray<NetworkAnswer> answers, StudyRequest request, StagedFolder? folder)
+    private static string Json(List<NetworkMaps> all, StudyOptions options, PictureNames? names)
     {
-        var names = new PictureNames(answers);
-        return JsonText.Of(answers.SelectMany(answer => answer.Maps.Select(map =>
-            MapJson.Of(answer.Coverage, map, request.Options, folder is null ? null : names.Picture(map)))).ToList());
+        IEnumerable<MapJson> maps =
+            from network in all
+            from map in network.Maps
+            select MapJson.Of(network.Coverage, map, options, names?.Picture(map));
+        return JsonText.OfEach(maps);
     }
 
-    private static string Text(ImmutableArray<NetworkAnswer> answers, int width) => string.Join('\n', answers.Select(answer =>
-        TextTable.Paragraph(DarkWords.Answer(answer.Maps), width)
-        + TextTable.Paragraph(CoverageWords.Basis(answer.Coverage), width)
-        + "\n" + TextTable.Render(DarkRoomsTable.Of(answer.Maps), width)));
+    private static string Text(List<NetworkMaps> all, int width) => string.Join('\n', all.Select(maps =>
+        TextTable.Paragraph(DarkWords.Answer(maps.Maps), width)
+        + TextTable.Paragraph(CoverageWords.Basis(maps.Coverage), width)
+        + "\n" + TextTable.Render(DarkRoomsTable.Of(maps.Maps), width)));
 }

@@ -26,7 +26,7 @@ internal static class RepeatersWork
         }).ToList());
 
         string result = parsed.GetValue(shape.Study.Json)
-            ? JsonText.Of(answers.Select(answer => RepeatersJson.Of(answer.Coverage, answer.Placement)).ToList())
+            ? JsonText.OfEach(answers.Select(answer => RepeatersJson.Of(answer.Coverage, answer.Placement)))
             : string.Join('\n', answers.Select(answer => Section(answer.Coverage, answer.Placement, terminal.Width)));
         Result.Write(terminal, file, result);
         return answers.All(answer => answer.Placement.ServesAll) ? ExitCode.Done : ExitCode.GoalNotMet;

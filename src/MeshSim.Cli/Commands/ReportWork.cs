@@ -21,7 +21,8 @@ internal static class ReportWork
         StudyRequest request = StudyRequest.Read(shape.Study, parsed, terminal).On(shape.Grid, parsed);
         ImmutableArray<NetworkAnswer> answers = Steps.Show(terminal, step =>
         {
-            ImmutableArray<NetworkAnswer> all = NetworkAnswer.All(request.Home, request.Networks, request.Storeys(null), request.Options, step);
+            ImmutableArray<NetworkAnswer> all =
+                [.. request.Networks.Select(network => NetworkAnswer.Of(request.Home, network, request.Storeys(null), request.Options, step))];
             ReportFiles.Fill(folder, new(request.Home, [.. request.Notices.Select(notice => notice.ToString())], request.Options, all), step);
             return all;
         });

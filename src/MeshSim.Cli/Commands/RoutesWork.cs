@@ -17,7 +17,7 @@ internal static class RoutesWork
         Result.Refuse(file);
         ImmutableArray<NetworkCoverage> coverages = StudyRequest.Read(shape.Study, parsed, terminal).Cover();
         string result = parsed.GetValue(shape.Study.Json)
-            ? JsonText.Of(coverages.Select(RoutesJson.Of).ToList())
+            ? JsonText.OfEach(coverages.Select(RoutesJson.Of))
             : CoverageText.Of(coverages, terminal.Width, coverage => TextTable.Render(RoutesTable.Of(coverage), terminal.Width));
         Result.Write(terminal, file, result);
         return CoverageText.Code(coverages);

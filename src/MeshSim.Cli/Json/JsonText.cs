@@ -18,8 +18,11 @@ internal static class JsonText
     };
 
     /// <summary>One result as an object, several as an array of the same objects; ended by a line feed.</summary>
-    public static string Of<T>(IReadOnlyList<T> results) =>
-        (results.Count == 1 ? Of(results[0]) : JsonSerializer.Serialize(results, Options) + "\n");
+    public static string OfEach<T>(IEnumerable<T> results)
+    {
+        T[] all = [.. results];
+        return all.Length == 1 ? Of(all[0]) : Of(all);
+    }
 
     /// <summary>One result as an object, ended by a line feed.</summary>
     public static string Of<T>(T result) => JsonSerializer.Serialize(result, Options) + "\n";

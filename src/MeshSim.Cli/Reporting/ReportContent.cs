@@ -13,5 +13,5 @@ namespace MeshSim.Cli.Reporting;
 internal sealed record ReportContent(Home Home, ImmutableArray<string> Notices, StudyOptions Options, ImmutableArray<NetworkAnswer> Answers)
 {
     /// <summary>The names of its pictures.</summary>
-    public PictureNames Names { get; } = new(Answers);
+    public PictureNames Names { get; } = new(Home);
 }

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using MeshSim.Cli.Answers;
 using MeshSim.Cli.Json;
 using MeshSim.Cli.Outputs;
+using MeshSim.Drawing;
 using MeshSim.Studies;
 
 namespace MeshSim.Cli.Reporting;
@@ -28,16 +29,18 @@ internal static class ReportFiles
             foreach (MarginMap map in answer.Maps)
             {
                 step($"Picture of {map.Network}, {map.Storey}");
-                folder.Add(content.Names.Picture(map), Pictures.Margin(answer, map));
+                folder.Add(content.Names.Picture(map), MarginPicture.Png(answer.Coverage, map, answer.Placement, PictureSize.Default));
             }
         }
 
         step("Page");
-        folder.Add(Links, JsonText.Of(answers.Select(answer => LinksJson.Of(answer.Coverage)).ToList()));
-        folder.Add(Routes, JsonText.Of(answers.Select(answer => RoutesJson.Of(answer.Coverage)).ToList()));
-        folder.Add(Repeaters, JsonText.Of(answers.Select(answer => RepeatersJson.Of(answer.Coverage, answer.Placement)).ToList()));
-        folder.Add(Maps, JsonText.Of(answers.SelectMany(answer => answer.Maps.Select(map =>
-            MapJson.Of(answer.Coverage, map, content.Options, content.Names.Picture(map)))).ToList()));
+        folder.Add(Links, JsonText.OfEach(answers.Select(answer => LinksJson.Of(answer.Coverage))));
+        folder.Add(Routes, JsonText.OfEach(answers.Select(answer => RoutesJson.Of(answer.Coverage))));
+        folder.Add(Repeaters, JsonText.OfEach(answers.Select(answer => RepeatersJson.Of(answer.Coverage, answer.Placement))));
+        folder.Add(Maps, JsonText.OfEach(
+            from answer in answers
+            from map in answer.Maps
+            select MapJson.Of(answer.Coverage, map, content.Options, content.Names.Picture(map))));
         folder.Add(Page, ReportPage.Of(content));
     }
 }

@@ -41,7 +41,7 @@ public sealed partial class ReportWorkTests
     public async Task The_figures_are_those_of_the_single_commands()
     {
         using var temporary = new TemporaryFolder();
-        await Run.Of(["report", Run.TwoRooms, "--out", temporary["out"], .. Coarse]);
+        await Make(temporary);
 
         foreach (string command in new[] { "links", "routes", "repeaters" })
         {
@@ -55,13 +55,13 @@ public sealed partial class ReportWorkTests
     {
         using var temporary = new TemporaryFolder();
         CultureInfo before = CultureInfo.CurrentCulture;
-        await Run.Of(["report", Run.TwoRooms, "--out", temporary["out"], .. Coarse]);
+        await Make(temporary);
         IReadOnlyDictionary<string, string> first = temporary.Contents();
 
         CultureInfo.CurrentCulture = Run.DecimalComma();
         try
         {
-            await Run.Of(["report", Run.TwoRooms, "--out", temporary["out"], .. Coarse]);
+            await Make(temporary);
         }
         finally
         {
@@ -75,7 +75,7 @@ public sealed partial class ReportWorkTests
     public async Task An_earlier_report_stays_when_the_run_fails()
     {
         using var temporary = new TemporaryFolder();
-        await Run.Of(["report", Run.TwoRooms, "--out", temporary["out"], .. Coarse]);
+        await Make(temporary);
         IReadOnlyDictionary<string, string> before = temporary.Contents();
 
         Run run = await Run.Of("report", Path.Combine(Run.Data, "no-such-home"), "--out", temporary["out"]);
@@ -96,6 +96,9 @@ public sealed partial class ReportWorkTests
         run.ErrorLines.Should().ContainSingle().Which.Should().Contain("\"thesis.txt\"");
         temporary.Contents().Should().ContainSingle();
     }
+
+    private static async Task Make(TemporaryFolder temporary) =>
+        (await Run.Of(["report", Run.TwoRooms, "--out", temporary["out"], .. Coarse])).Code.Should().Be(0);
 
     [GeneratedRegex("src=\"(?<file>[^\"]+)\"", RegexOptions.NonBacktracking)]
     private static partial Regex Source();

@@ -10,9 +10,9 @@ public sealed class JsonTextTests
     {
         var one = LinksJson.Of(Samples.Coverage);
 
-        Root(JsonText.Of<LinksJson>([one])).ValueKind.Should().Be(JsonValueKind.Object);
-        Root(JsonText.Of<LinksJson>([one, one])).GetArrayLength().Should().Be(2);
-        Root(JsonText.Of<LinksJson>([])).GetArrayLength().Should().Be(0);
+        Root(JsonText.OfEach([one])).ValueKind.Should().Be(JsonValueKind.Object);
+        Root(JsonText.OfEach([one, one])).GetArrayLength().Should().Be(2);
+        Root(JsonText.OfEach<LinksJson>([])).GetArrayLength().Should().Be(0);
     }
 
     [Fact]
