@@ -34,9 +34,7 @@ internal static class RepeatersWork
 
     private static string Section(NetworkCoverage coverage, RepeaterPlacement placement, int width)
     {
-        string text = TextTable.Paragraph(RepeaterWords.Answer(coverage, placement), width) + TextTable.Paragraph(CoverageWords.Basis(coverage), width);
-        if (!placement.Repeaters.IsEmpty) text += "\n" + TextTable.Render(RepeatersTable.Of(placement), width);
-        if (!placement.Unserved.IsEmpty) text += "\n" + TextTable.Render(RepeatersTable.Unserved(placement), width);
-        return text;
+        string answer = TextTable.Paragraph(RepeaterWords.Answer(coverage, placement), width) + TextTable.Paragraph(CoverageWords.Basis(coverage), width);
+        return placement.Repeaters.IsEmpty ? answer : answer + "\n" + TextTable.Render(RepeatersTable.Of(placement), width);
     }
 }

@@ -1,6 +1,7 @@
 using MeshSim.Cli.Answers;
 using MeshSim.Cli.Tables;
 using MeshSim.Cli.Wording;
+using MeshSim.Radio;
 
 namespace MeshSim.Cli.Reporting;
 
@@ -8,17 +9,34 @@ namespace MeshSim.Cli.Reporting;
 internal static class AnswerChapter
 {
     /// <summary>The chapter as HTML.</summary>
-    public static string Of(ReportContent content)
+    public static string Of(ReportContent content) =>
+        $"<div class=\"answer\">\n{ToBuy(content)}{OutOfReach(content)}</div>\n" + string.Concat(content.Answers.Select(Network));
+
+    private static string ToBuy(ReportContent content)
     {
-        int count = content.Answers.Sum(answer => answer.Placement.Repeaters.Length);
-        string buy = count switch
-        {
-            0 => "Nothing to buy: no mains repeater is recommended.",
-            1 => "Buy one mains repeater and plug it in where it is named below.",
-            _ => $"Buy {Figures.Count(count)} mains repeaters and plug them in where they are named below.",
-        };
-        return Html.Paragraph(buy, "answer") + string.Concat(content.Answers.Select(Network));
+        string[] places =
+        [
+            .. from answer in content.Answers
+               from repeater in answer.Placement.Repeaters
+               select $"{answer.Placement.Network}: into {RepeaterWords.Where(repeater.Outlet)}",
+        ];
+        return places.Length == 0
+            ? Html.Paragraph("Nothing to buy: no mains repeater is recommended.")
+            : Html.Paragraph($"Buy {Figures.Counted(places.Length, "mains repeater")} for the network named, and plug in:") + Html.List(places);
     }
+
+    private static string OutOfReach(ReportContent content)
+    {
+        string[] left = [.. content.Answers.SelectMany(Left)];
+        bool adds = content.Answers.Any(answer => !answer.Placement.Repeaters.IsEmpty);
+        return left.Length == 0
+            ? Html.Paragraph(adds ? "With that, every device reaches its coordinator." : "Every device reaches its coordinator as the home stands.")
+            : Html.Paragraph("Out of reach of any repeater; move the device, its coordinator or what stands between:") + Html.List(left);
+    }
+
+    private static IEnumerable<string> Left(NetworkAnswer answer) => answer.Coverage.Network.Radio.Topology == Topology.Star
+        ? CoverageWords.Unreached(answer.Coverage).Select(reach => $"{answer.Placement.Network}: {reach.Device} {Shortfall.InWords(answer.Coverage, reach)}")
+        : answer.Placement.Unserved.Select(unserved => $"{answer.Placement.Network}: {unserved.Device} {RepeaterWords.Lack(unserved)}");
 
     private static string Network(NetworkAnswer answer)
     {
@@ -27,7 +45,6 @@ internal static class AnswerChapter
             + Html.Paragraph(RepeaterWords.Answer(answer.Coverage, answer.Placement))
             + Html.Paragraph(DarkWords.Answer(answer.Maps));
         if (!answer.Placement.Repeaters.IsEmpty) html += Html.Table(RepeatersTable.Of(answer.Placement));
-        if (!answer.Placement.Unserved.IsEmpty) html += Html.Table(RepeatersTable.Unserved(answer.Placement));
         return html;
     }
 }

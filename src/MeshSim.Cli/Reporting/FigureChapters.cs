@@ -27,7 +27,7 @@ internal static class FigureChapters
         int assumed = content.Home.Outlets.Count(outlet => outlet.IsAssumed);
         string origin = assumed == 0
             ? "These are the outlets that the home folder lists."
-            : $"{Figures.Counted(assumed, "outlet")} of these are assumed along the walls, because the home folder lists none: look whether there really is one.";
+            : "The home folder lists no outlets, so these are assumed along the walls: look whether there really is one.";
         return Html.Paragraph(origin) + Html.Table(OutletsTable.Of(content.Home, content.Answers.Select(answer => answer.Placement)));
     }
 

@@ -15,11 +15,6 @@ internal static class RepeatersTable
         Notes = ["Both figures are margins: how far the weaker direction lies above the weakest usable level."],
     };
 
-    /// <summary>The devices that no outlet can serve.</summary>
-    public static Table Unserved(RepeaterPlacement placement) => new(
-        [new("Device"), new("Why no outlet serves it")],
-        [.. placement.Unserved.Select(u => ImmutableArray.Create(u.Device.Value, RepeaterWords.Lack(u)))]);
-
     private static ImmutableArray<string> Row(PlacedRepeater repeater) =>
     [
         repeater.Outlet.Id.Value + (repeater.Outlet.IsAssumed ? " (assumed)" : ""),

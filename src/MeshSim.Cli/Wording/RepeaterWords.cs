@@ -1,5 +1,6 @@
 using MeshSim.Devices;
 using MeshSim.Placement;
+using MeshSim.Radio;
 using MeshSim.Studies;
 
 namespace MeshSim.Cli.Wording;
@@ -12,6 +13,9 @@ internal static class RepeaterWords
     {
         int lost = CoverageWords.Unreached(coverage).Length;
         if (lost == 0) return "No repeater is needed: every device has its way already.";
+
+        if (coverage.Network.Radio.Topology == Topology.Star)
+            return $"No repeater helps: every device of this network speaks to {coverage.Network.Coordinator} itself. Move one or the other.";
 
         string unserved = string.Join(", ", placement.Unserved.Select(u => $"{u.Device} ({Lack(u)})"));
         string considered = $"{Figures.Counted(placement.OutletsConsidered, "outlet")} considered";

@@ -1,5 +1,7 @@
 using MeshSim.Cli.Wording;
 using MeshSim.Placement;
+using MeshSim.Radio;
+using MeshSim.Studies;
 
 namespace MeshSim.Cli.Tests.Wording;
 
@@ -24,6 +26,14 @@ public sealed class RepeaterWordsTests
     public void Not_possible_says_which_device_lacks_how_much() =>
         RepeaterWords.Answer(Samples.Coverage, Samples.Placement with { Repeaters = [], Unserved = [Far] }).Should().Be(
             "No choice of outlets helps (1 outlet considered): shed-sensor (lacks 2.5 dB even from outlet shed-wall).");
+
+    [Fact]
+    public void A_star_is_not_told_to_buy_what_cannot_help()
+    {
+        NetworkCoverage star = Samples.Coverage with { Network = Samples.Network with { Radio = Samples.Network.Radio with { Topology = Topology.Star } } };
+
+        RepeaterWords.Answer(star, Samples.Placement with { Repeaters = [], Unserved = [Far] }).Should().StartWith("No repeater helps").And.Contain("stick");
+    }
 
     [Fact]
     public void A_partial_answer_names_what_stays_out() =>
