@@ -14,8 +14,9 @@ internal static class Application
     /// <summary>Runs a command line.</summary>
     /// <param name="args">As the program got it.</param>
     /// <param name="terminal">Where to write.</param>
+    /// <param name="stopping">Set to stop the run from outside; an interrupt from the keyboard does the same.</param>
     /// <returns>An <see cref="ExitCode"/>.</returns>
-    public static async Task<int> RunAsync(string[] args, Terminal terminal)
+    public static async Task<int> RunAsync(string[] args, Terminal terminal, CancellationToken stopping = default)
     {
         try
         {
@@ -24,19 +25,24 @@ internal static class Application
             if (parsed.Action is ParseErrorAction) throw new InputException(ParseProblem.Lines(parsed));
 
             var configuration = new InvocationConfiguration { Output = terminal.Output, Error = terminal.Error, EnableDefaultExceptionHandler = false };
-            return await parsed.InvokeAsync(configuration);
+            return await parsed.InvokeAsync(configuration, stopping);
         }
         catch (InputException problem)
         {
             foreach (string line in problem.Lines) terminal.Error.Write(line + "\n");
             return (int)ExitCode.BadInput;
         }
+        catch (OperationCanceledException)
+        {
+            terminal.Error.Write("stopped; nothing was written\n");
+            return (int)ExitCode.Stopped;
+        }
         catch (Exception refused) when (refused is IOException or UnauthorizedAccessException)
         {
             terminal.Error.Write($"error: the output cannot be written: {refused.Message}\n");
             return (int)ExitCode.BadInput;
         }
-        catch (Exception fault) when (fault is not OperationCanceledException)
+        catch (Exception fault)
         {
             terminal.Error.Write($"internal error: {fault.Message.ReplaceLineEndings(" ")}\n");
             terminal.Error.Write(terminal.Trace ? $"{fault}\n" : $"Set {TraceVariable}=1 and run again to see where; nothing was written.\n");

@@ -14,4 +14,7 @@ internal enum ExitCode
 
     /// <summary>A fault of the program.</summary>
     InternalError = 3,
+
+    /// <summary>The person stopped the run; nothing was written. The number that shells use for it.</summary>
+    Stopped = 130,
 }

@@ -18,6 +18,9 @@ internal sealed record Terminal
     /// <summary>Whether somebody watches the error stream.</summary>
     public bool ShowsProgress { get; init; }
 
+    /// <summary>Set when the person wants the run to stop.</summary>
+    public CancellationToken Stopping { get; init; }
+
     /// <summary>Whether an internal error shows where it happened.</summary>
     public bool Trace { get; init; }
 }

@@ -45,4 +45,60 @@ public sealed class ApplicationTests
         run.Code.Should().Be(0);
         run.Output.Should().MatchRegex(@"^\d+\.\d+\.\d+");
     }
+
+    [Fact]
+    public async Task A_fault_ends_with_three_in_two_lines_without_a_stack_trace()
+    {
+        (int code, string error) = await Failing(new InvalidOperationException("broken\nin two"), trace: false);
+
+        code.Should().Be(3);
+        error.Should().Be("internal error: broken in two\nSet MESHSIM_TRACE=1 and run again to see where; nothing was written.\n");
+    }
+
+    [Fact]
+    public async Task A_fault_shows_where_it_happened_on_request()
+    {
+        (int code, string error) = await Failing(new InvalidOperationException("broken"), trace: true);
+
+        code.Should().Be(3);
+        error.Should().Contain("   at MeshSim.Cli.");
+    }
+
+    [Fact]
+    public async Task An_output_that_cannot_be_written_is_bad_input()
+    {
+        (int code, string error) = await Failing(new IOException("disk full"), trace: false);
+
+        code.Should().Be(2);
+        error.Should().Be("error: the output cannot be written: disk full\n");
+    }
+
+    [Fact]
+    public async Task A_stopped_run_writes_nothing()
+    {
+        using var temporary = new TemporaryFolder();
+        using var stopped = new CancellationTokenSource();
+        await stopped.CancelAsync();
+        using var output = new StringWriter();
+        using var error = new StringWriter();
+
+        int code = await Application.RunAsync(["report", Run.TwoRooms, "--out", temporary["out"]], new() { Output = output, Error = error }, stopped.Token);
+
+        code.Should().Be(130);
+        output.ToString().Should().BeEmpty();
+        temporary.Contents().Should().BeEmpty();
+    }
+
+    private static async Task<(int Code, string Error)> Failing(Exception failure, bool trace)
+    {
+        using var output = new FailingWriter(failure);
+        using var error = new StringWriter();
+        int code = await Application.RunAsync(["check", Run.TwoRooms], new() { Output = output, Error = error, Trace = trace });
+        return (code, error.ToString());
+    }
+
+    private sealed class FailingWriter(Exception failure) : StringWriter
+    {
+        public override void Write(string? value) => throw failure;
+    }
 }

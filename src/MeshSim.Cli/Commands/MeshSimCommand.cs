@@ -24,6 +24,7 @@ internal static class MeshSimCommand
         1  done, and a device stays out of reach
         2  the command line, the home folder or the place for the output is wrong; nothing was written
         3  a fault of the program
+        130  stopped from the keyboard; nothing was written
         """;
 
     /// <summary>Makes the root for one run.</summary>
@@ -45,7 +46,8 @@ internal static class MeshSimCommand
     private static void Add<TShape>(RootCommand root, TShape shape, Func<TShape, ParseResult, Terminal, ExitCode> work, Terminal terminal)
         where TShape : Command
     {
-        shape.SetAction(parsed => (int)work(shape, parsed, terminal));
+        // Off the calling thread: only then does the parser listen for an interrupt while the work goes on.
+        shape.SetAction((parsed, stopping) => Task.Run(() => (int)work(shape, parsed, terminal with { Stopping = stopping }), stopping));
         root.Subcommands.Add(shape);
     }
 }
