@@ -57,13 +57,16 @@ internal static class LineSnapping
             edges[i].MoveTo(edges[groups[i]].Across);
     }
 
-    // Each group goes by the number of its first edge. Two different edges of one line never fall together: a niche stays a niche.
+    // Each group goes by the number of its first edge. Two edges of one line that run beside each other never fall together: a
+    // niche stays a niche.
     private static void Join(AxisEdge[] edges, int[] groups, int a, int b)
     {
         if (a == b) return;
         int[] members = [.. Enumerable.Range(0, edges.Length).Where(i => groups[i] == a || groups[i] == b)];
         if (members.Max(i => edges[i].Across) - members.Min(i => edges[i].Across) > Tolerance) return;
-        if (members.GroupBy(i => edges[i].Line).Any(line => line.Select(i => edges[i].Across).Distinct().Count() > 1)) return;
+        foreach (int i in members)
+            foreach (int j in members)
+                if (edges[i].Line == edges[j].Line && edges[i].Across != edges[j].Across && edges[i].RunsBeside(edges[j], Tolerance)) return;
         foreach (int i in members)
             groups[i] = Math.Min(a, b);
     }

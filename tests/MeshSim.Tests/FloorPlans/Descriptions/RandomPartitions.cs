@@ -20,7 +20,11 @@ internal static class RandomPartitions
     public static Polygon ShapeOf(Geometry geometry)
     {
         Coordinate[] ring = ((NetTopologySuite.Geometries.Polygon)geometry).ExteriorRing.Coordinates;
-        return new([.. ring.Take(ring.Length - 1).Select(c => new PlanPoint((int)c.X, (int)c.Y))]);
+        PlanPoint[] corners = [.. ring.Take(ring.Length - 1).Select(c => new PlanPoint((int)c.X, (int)c.Y))];
+        int count = corners.Length;
+
+        // A union keeps corners where its parts met, though the edge runs straight on.
+        return new([.. corners.Where((corner, i) => Predicates.SideOf(corners[(i + count - 1) % count], corner, corners[(i + 1) % count]) != Side.On)]);
     }
 
     public static Geometry GeometryOf(Polygon polygon) =>
