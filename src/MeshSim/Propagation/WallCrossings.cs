@@ -3,28 +3,36 @@ using MeshSim.FloorPlans.Geometry;
 
 namespace MeshSim.Propagation;
 
-/// <summary>The wall panels of one storey, and which of them a path meets.</summary>
+/// <summary>
+/// The wall panels of one storey, and which of them a path meets. Panels that lie exactly in one line, as those of an upright
+/// or level wall do, are asked about together first.
+/// </summary>
 internal sealed class WallCrossings
 {
     private readonly int low, high;
     private readonly PlanPoint[] starts, ends;
-    private readonly PanelFacts[] facts;
+    private readonly Row[] rows;
+    private readonly PanelFacts[] panels;
 
     public WallCrossings(FloorPlan plan, Storey storey, ElementIndex elements)
     {
-        WallPanel[] panels = [.. WallPanel.Of(plan, storey)];
-        starts = [.. panels.Select(panel => panel.Start)];
-        ends = [.. panels.Select(panel => panel.End)];
-        facts = new PanelFacts[panels.Length];
-        var wallElements = new Dictionary<Wall, int>(ReferenceEqualityComparer.Instance);
-        for (int i = 0; i < panels.Length; i++)
+        List<WallPanel[]> cut = [.. WallPanel.Of(plan, storey).GroupBy(panel => panel.Wall, ReferenceEqualityComparer.Instance).SelectMany(RowsOf)];
+        panels = new PanelFacts[cut.Sum(row => row.Length)];
+        rows = new Row[cut.Count];
+        int count = 0, element = -1;
+        for (int i = 0; i < rows.Length; i++)
         {
-            if (!wallElements.TryGetValue(panels[i].Wall, out int element))
-                wallElements.Add(panels[i].Wall, element = elements.AddElement(panels[i].Wall.Name));
-            if (panels[i].Opening is { } opening) element = elements.AddElement(opening.Name);
-            facts[i] = new(panels[i], element, elements.ConstructionOf(panels[i].Construction));
+            rows[i] = new(cut[i], count);
+            if (i == 0 || !ReferenceEquals(cut[i][0].Wall, cut[i - 1][0].Wall)) element = elements.AddElement(cut[i][0].Wall.Name);
+            foreach (WallPanel panel in cut[i])
+            {
+                int own = panel.Opening is { } opening ? elements.AddElement(opening.Name) : element;
+                panels[count++] = new(panel, own, elements.ConstructionOf(panel.Construction));
+            }
         }
 
+        starts = [.. cut.Select(row => row[0].Start)];
+        ends = [.. cut.Select(row => row[^1].End)];
         low = panels.Length == 0 ? 0 : panels.Min(panel => panel.Low);
         high = panels.Length == 0 ? 0 : panels.Max(panel => panel.High);
     }
@@ -39,17 +47,15 @@ internal sealed class WallCrossings
         PlanPoint[] a = starts, b = ends;
         for (int i = 0; i < a.Length && i < b.Length; i++)
         {
-            // Signed areas of the panel's ends seen from the path: nearly all panels lie on one side of it as a whole.
+            // Signed areas of both ends seen from the path: nearly all rows lie on one side of it as a whole.
             long sideOfStart = (dx * ((long)a[i].Y - from.Y)) - (dy * ((long)a[i].X - from.X));
             long sideOfEnd = (dx * ((long)b[i].Y - from.Y)) - (dy * ((long)b[i].X - from.X));
             if ((sideOfStart > 0 && sideOfEnd > 0) || (sideOfStart < 0 && sideOfEnd < 0)) continue;
-
-            int spread = Math.Abs(Math.Sign(sideOfStart) - Math.Sign(sideOfEnd));
-            if (spread != 0) VisitPanel(path, i, spread, ref visitor);
+            if ((sideOfStart | sideOfEnd) != 0) VisitRow(path, i, ref visitor);
         }
     }
 
-    private void VisitPanel<TVisitor>(in TracedPath path, int index, int spreadOfPanel, ref TVisitor visitor)
+    private void VisitRow<TVisitor>(in TracedPath path, int index, ref TVisitor visitor)
         where TVisitor : struct, ICrossingVisitor
     {
         long sideOfFrom = Predicates.SignedArea(starts[index], ends[index], path.From.Plan);
@@ -57,37 +63,66 @@ internal sealed class WallCrossings
         int spreadOfPath = Math.Abs(Math.Sign(sideOfFrom) - Math.Sign(sideOfTo));
         if (spreadOfPath == 0) return;
 
-        ref readonly PanelFacts panel = ref facts[index];
-        if (path.HighZ < panel.Low || path.LowZ >= panel.High) return;
-
+        ref readonly Row row = ref rows[index];
         var met = new PathPoint(path.From, path.To, Math.Abs(sideOfFrom), Math.Abs(sideOfFrom - sideOfTo));
-        bool isWithin = path.LowZ >= panel.Low && path.HighZ < panel.High;
-        if (!isWithin && (met.CompareZ(panel.Low) < 0 || met.CompareZ(panel.High) >= 0)) return;
-
-        visitor.Take(new Crossing
+        double height = path.From.Z + (met.Share * path.Dz);
+        foreach (ref readonly PanelFacts panel in panels.AsSpan(row.First, row.Count))
         {
-            Kind = panel.Kind,
-            Element = panel.Element,
-            Construction = panel.Construction,
-            Cosine = Math.Min(1, Math.Abs((path.Dx * panel.NormalX) + (path.Dy * panel.NormalY)) / path.Length),
-            Weight = spreadOfPanel * spreadOfPath / 4.0,
-            Share = met.Share,
-        });
+            Side sideOfStart = Predicates.SideOf(path.From.Plan, path.To.Plan, panel.Start);
+            Side sideOfEnd = Predicates.SideOf(path.From.Plan, path.To.Plan, panel.End);
+            int spreadOfPanel = Math.Abs((int)sideOfStart - (int)sideOfEnd);
+            if (spreadOfPanel == 0 || !panel.Reaches(met, height)) continue;
+
+            visitor.Take(new Crossing
+            {
+                Kind = panel.Kind,
+                Element = panel.Element,
+                Construction = panel.Construction,
+                Cosine = Math.Min(1, Math.Abs((path.Dx * row.NormalX) + (path.Dy * row.NormalY)) / path.Length),
+                Weight = spreadOfPanel * spreadOfPath / 4.0,
+                Share = met.Share,
+            });
+        }
     }
 
-    /// <summary>What is asked of a panel once a path meets its line; the normal is that of the wall, of length 1.</summary>
-    private readonly struct PanelFacts
+    // The panels of a slanting wall are rounded to the lattice one by one, so each has a line of its own.
+    private static IEnumerable<WallPanel[]> RowsOf(IEnumerable<WallPanel> ofWall)
     {
-        public readonly int Low, High, Element, Construction;
-        public readonly LossKind Kind;
+        WallPanel[] all = [.. ofWall];
+        Wall wall = all[0].Wall;
+        bool isSlanting = wall.Start.X != wall.End.X && wall.Start.Y != wall.End.Y;
+        return isSlanting ? all.Select(panel => new[] { panel }) : [all];
+    }
+
+    /// <summary>Panels in one line, and the normal of their wall, of length 1.</summary>
+    private readonly struct Row
+    {
+        public readonly int First, Count;
         public readonly double NormalX, NormalY;
 
-        public PanelFacts(in WallPanel panel, int element, int construction)
+        public Row(WallPanel[] row, int first)
         {
-            (Low, High, Element, Construction, Kind) = (panel.Low, panel.High, element, construction, panel.Kind);
-            double dx = panel.Wall.End.X - (double)panel.Wall.Start.X, dy = panel.Wall.End.Y - (double)panel.Wall.Start.Y;
+            (First, Count) = (first, row.Length);
+            Wall wall = row[0].Wall;
+            double dx = wall.End.X - (double)wall.Start.X, dy = wall.End.Y - (double)wall.Start.Y;
             double length = Math.Sqrt((dx * dx) + (dy * dy));
             (NormalX, NormalY) = (-dy / length, dx / length);
+        }
+    }
+
+    /// <summary>What is asked of a panel once a path meets its row.</summary>
+    private readonly struct PanelFacts(in WallPanel panel, int element, int construction)
+    {
+        public readonly PlanPoint Start = panel.Start, End = panel.End;
+        public readonly int Low = panel.Low, High = panel.High, Element = element, Construction = construction;
+        public readonly LossKind Kind = panel.Kind;
+
+        /// <summary>Whether a point of the path lies in the panel's height; the rounded height saves work and never decides.</summary>
+        public bool Reaches(in PathPoint point, double roundedHeight)
+        {
+            if (roundedHeight < Low - 1 || roundedHeight > High + 1) return false;
+            if (roundedHeight > Low + 1 && roundedHeight < High - 1) return true;
+            return point.CompareZ(Low) >= 0 && point.CompareZ(High) < 0;
         }
     }
 }

@@ -5,7 +5,7 @@ using static MeshSim.Tests.Propagation.PlanSketch;
 namespace MeshSim.Tests.Propagation;
 
 /// <summary>Cases that a reader can check on squared paper.</summary>
-public sealed class CrossingTracerTests
+public sealed partial class CrossingTracerTests
 {
     // Cosines are one square root and one division away from whole numbers.
     private const double CosineTolerance = 1e-14;

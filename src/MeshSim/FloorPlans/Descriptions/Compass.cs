@@ -9,7 +9,10 @@ internal static class Compass
     public static CompassSide MainSide(double dx, double dy, double northDegrees) =>
         new[] { CompassSide.North, CompassSide.East, CompassSide.South, CompassSide.West }.First(side => Faces(dx, dy, northDegrees, side));
 
-    /// <summary>Whether a direction faces a side: within 45° of a main side, within 22.5° of another; the clockwise end of that sector belongs to the next.</summary>
+    /// <summary>
+    /// Whether a direction faces a side: within 45° of a main side, within 22.5° of another; the clockwise end of that sector
+    /// belongs to the next.
+    /// </summary>
     public static bool Faces(double dx, double dy, double northDegrees, CompassSide side)
     {
         bool isMain = (int)side % 2 == 0;

@@ -14,7 +14,11 @@ internal static class FloorChecks
     {
         if (description.Floor is not { } floor) return null;
         if (!(floor.ThicknessMetres > 0))
-            findings.Wrong(floor.Source, Aspect.Thickness, $"the floor structure of \"{description.Name}\" is {floor.ThicknessMetres} m thick", $"more than 0 m, such as 0.25");
+            findings.Wrong(
+                floor.Source,
+                Aspect.Thickness,
+                $"the floor structure of \"{description.Name}\" is {floor.ThicknessMetres} m thick",
+                $"more than 0 m, such as 0.25");
 
         var sound = ImmutableArray.CreateBuilder<Stairwell>();
         foreach (StairwellDescription stairwell in floor.Stairwells)
@@ -34,9 +38,9 @@ internal static class FloorChecks
         var moves = new Findings();
         LineSnapping.Snap(lines, moves);
         List<PlanPoint> snapped = lines[^1].Corners;
-        if (moves.Notices.TrueForAll(move => move.Source == stairwell.Source) && Outlines.FirstSelfCrossing(snapped) is null && IsWithin(snapped, outlines))
+        if (Outlines.FirstSelfCrossing(snapped) is null && IsWithin(snapped, outlines))
         {
-            findings.Notices.AddRange(moves.Notices);
+            findings.Notices.AddRange(moves.Notices.Where(move => move.Source == stairwell.Source));
             return new Polygon([.. snapped]);
         }
 
@@ -54,10 +58,12 @@ internal static class FloorChecks
         foreach ((PlanPoint a, PlanPoint b) in outline.Edges)
             if (MiddlesOf(a, b, rooms).Any(middle => Array.TrueForAll(rooms, room => room.Locate(middle) == Location.Outside))) return false;
 
-        foreach (Polygon room in rooms)
-            foreach ((PlanPoint a, PlanPoint b) in room.Edges)
-                if (MiddlesOf(a, b, rooms).Any(middle => outline.Locate(middle) == Location.Inside && rooms.Count(other => other.Locate(middle) != Location.Outside) == 1)) return false;
-        return true;
+        IEnumerable<PathPoint> edgesWithin =
+            from edge in rooms.SelectMany(room => room.Edges)
+            from middle in MiddlesOf(edge.Start, edge.End, rooms)
+            where outline.Locate(middle) == Location.Inside
+            select middle;
+        return edgesWithin.All(middle => rooms.Count(room => room.Locate(middle) != Location.Outside) > 1);
     }
 
     /// <summary>The middle of every stretch into which the edges of the rooms cut the way from a to b.</summary>

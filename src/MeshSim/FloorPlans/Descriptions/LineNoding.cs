@@ -47,7 +47,8 @@ internal static class LineNoding
 
             // Up to one step it is the lattice that bends the edge, not the person's figures.
             if (distanceMetres > Lattice.ToMetres(1))
-                findings.Note(line.Source, $"the edge of {line.Label} from {a} to {b} bends by {distanceMetres:0.####} m to meet the corner {corner} of {of.Label}");
+                findings.Note(
+                    line.Source, $"the edge of {line.Label} from {a} to {b} bends by {distanceMetres:0.####} m to meet the corner {corner} of {of.Label}");
         }
 
         return [.. found.OrderBy(item => item.Value).Select(item => item.Key)];

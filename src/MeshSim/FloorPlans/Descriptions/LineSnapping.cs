@@ -29,7 +29,11 @@ internal static class LineSnapping
     {
         AxisEdge[] edges =
         [
-            .. lines.SelectMany(line => Enumerable.Range(0, line.EdgeCount).Select(index => new AxisEdge(line, index, isUpright))).Where(edge => edge.IsAlongAxis),
+            .. from line in lines
+               from index in Enumerable.Range(0, line.EdgeCount)
+               let edge = new AxisEdge(line, index, isUpright)
+               where edge.IsAlongAxis
+               select edge,
         ];
         var links = new List<(int Distance, int First, int Second)>();
         for (int i = 0; i < edges.Length; i++)
@@ -47,10 +51,10 @@ internal static class LineSnapping
             AxisEdge target = edges[groups[i]];
             int moved = Math.Abs(edges[i].Across - target.Across);
             if (moved == 0) continue;
-            string axis = isUpright ? "x" : "y";
+            string from = edges[i].AcrossInWords, to = target.AcrossInWords;
             findings.Note(
                 edges[i].Line.Source,
-                $"the edge of {edges[i].Line.Label} at {axis} = {Lattice.ToMetres(edges[i].Across)} moved by {Lattice.ToMetres(moved)} m to {axis} = {Lattice.ToMetres(target.Across)}, in line with {target.Line.Label}");
+                $"the edge of {edges[i].Line.Label} at {from} moved by {Lattice.ToMetres(moved)} m to {to}, in line with {target.Line.Label}");
         }
 
         for (int i = 0; i < edges.Length; i++)
@@ -85,7 +89,12 @@ internal static class LineSnapping
     private static void SnapCornersToEdges(PlanLine line, IEnumerable<PlanLine> others, Findings findings)
     {
         (PlanPoint Start, PlanPoint End, PlanLine Of)[] edges =
-            [.. others.SelectMany(other => other.Edges.Where(edge => edge.Start.X == edge.End.X || edge.Start.Y == edge.End.Y).Select(edge => (edge.Start, edge.End, other)))];
+        [
+            .. from other in others
+               from edge in other.Edges
+               where edge.Start.X == edge.End.X || edge.Start.Y == edge.End.Y
+               select (edge.Start, edge.End, other),
+        ];
         if (edges.Length == 0) return;
 
         for (int i = 0; i < line.Corners.Count; i++)
@@ -118,6 +127,8 @@ internal static class LineSnapping
         public bool IsAlongAxis => start != end && (isUpright ? start.X == end.X : start.Y == end.Y);
 
         public int Across => isUpright ? start.X : start.Y;
+
+        public string AcrossInWords => FormattableString.Invariant($"{(isUpright ? "x" : "y")} = {Lattice.ToMetres(Across)}");
 
         private int Low => isUpright ? Math.Min(start.Y, end.Y) : Math.Min(start.X, end.X);
 

@@ -21,7 +21,11 @@ internal static class ObjectChecks
         int before = findings.Problems.Count;
         List<PlanPoint>? corners = RoomChecks.ProperOutline(described.Source, label, described.Corners, findings);
         if (corners is not null && !new Polygon([.. corners]).IsConvex)
-            findings.Wrong(described.Source, Aspect.Outline, $"the outline of {label} bends inwards", $"an outline that bends outwards at every corner; two objects for an L-shaped thing");
+            findings.Wrong(
+                described.Source,
+                Aspect.Outline,
+                $"the outline of {label} bends inwards",
+                $"an outline that bends outwards at every corner; two objects for an L-shaped thing");
 
         if (!(described.BaseMetres >= 0))
             findings.Wrong(described.Source, Aspect.Sill, $"the underside of {label} lies {described.BaseMetres} m above the floor", $"0 m or more");
@@ -29,7 +33,11 @@ internal static class ObjectChecks
         if (!(described.HeightMetres > 0))
             findings.Wrong(described.Source, Aspect.Height, $"{label} is {described.HeightMetres} m high", $"more than 0 m");
         else if (description.CeilingMetres > 0 && topMetres > description.CeilingMetres + Lattice.ToMetres(1))
-            findings.Wrong(described.Source, Aspect.Height, $"the top of {label} lies {topMetres:0.####} m above the floor, higher than the ceiling", $"at most {description.CeilingMetres} m");
+            findings.Wrong(
+                described.Source,
+                Aspect.Height,
+                $"the top of {label} lies {topMetres:0.####} m above the floor, higher than the ceiling",
+                $"at most {description.CeilingMetres} m");
         if (findings.Problems.Count > before) return null;
 
         return new BlockingObject

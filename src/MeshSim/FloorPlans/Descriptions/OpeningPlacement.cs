@@ -9,8 +9,13 @@ internal sealed class OpeningPlacement(double ceilingMetres, Findings findings)
     // Offsets, widths and wall lengths are sums of decimal figures; what differs by less than a lattice step is equal.
     private static readonly double StepMetres = Lattice.ToMetres(1);
 
-    // Pieces of one side are measured along one line when their directions differ by less than this; assumed, what snapping can turn a short wall by.
+    // Pieces of one side are measured along one line when their directions differ by less than this. Assumed: what snapping can
+    // turn a metre of wall by.
     private const double ParallelDegrees = 3;
+
+    private static readonly FormattableString AtLeastZero = $"0 m or more", AboveZero = $"more than 0 m";
+
+    private static readonly FormattableString NameOneWall = $"name the wall by its two rooms or by its own name";
 
     /// <summary>Puts an opening into the one piece that holds all of it, or says why there is none.</summary>
     public void Place(OpeningDescription opening, ImmutableArray<WallPiece> pieces)
@@ -18,18 +23,18 @@ internal sealed class OpeningPlacement(double ceilingMetres, Findings findings)
         if (!HasProperSizes(opening)) return;
         if (StretchesOf(pieces) is not { } stretches)
         {
-            findings.Wrong(
-                opening.Source, Aspect.Place, $"the walls meant for \"{opening.Name}\" run in different directions", $"name the wall by the two rooms, by its name or by its line");
+            findings.Wrong(opening.Source, Aspect.Place, $"the walls meant for \"{opening.Name}\" run in different directions", NameOneWall);
             return;
         }
 
         double end = opening.OffsetMetres + opening.WidthMetres;
-        Stretch[] holding = [.. stretches.Where(piece => piece.StartMetres - StepMetres <= opening.OffsetMetres && end <= piece.EndMetres + StepMetres)];
+        Stretch[] holding =
+            [.. stretches.Where(piece => piece.StartMetres - StepMetres <= opening.OffsetMetres && end <= piece.EndMetres + StepMetres)];
         if (holding.Length == 1)
             Put(opening, holding[0]);
         else if (holding.Length > 1)
             findings.Wrong(
-                opening.Source, Aspect.Place, $"\"{opening.Name}\" could sit in any of {holding.Length} walls that lie side by side", $"name the wall by the two rooms, by its name or by its line");
+                opening.Source, Aspect.Place, $"\"{opening.Name}\" could sit in any of {holding.Length} walls that lie side by side", NameOneWall);
         else
             ReportNoRoom(opening, stretches);
     }
@@ -38,17 +43,20 @@ internal sealed class OpeningPlacement(double ceilingMetres, Findings findings)
     {
         int before = findings.Problems.Count;
         if (!(opening.OffsetMetres >= 0))
-            findings.Wrong(opening.Source, Aspect.Offset, $"\"{opening.Name}\" begins {opening.OffsetMetres} m along its wall", $"0 m or more");
+            findings.Wrong(opening.Source, Aspect.Offset, $"\"{opening.Name}\" begins {opening.OffsetMetres} m along its wall", AtLeastZero);
         if (!(opening.WidthMetres > 0))
-            findings.Wrong(opening.Source, Aspect.Width, $"\"{opening.Name}\" is {opening.WidthMetres} m wide", $"more than 0 m");
+            findings.Wrong(opening.Source, Aspect.Width, $"\"{opening.Name}\" is {opening.WidthMetres} m wide", AboveZero);
         if (!(opening.SillMetres >= 0))
-            findings.Wrong(opening.Source, Aspect.Sill, $"the sill of \"{opening.Name}\" lies {opening.SillMetres} m above the floor", $"0 m or more");
+            findings.Wrong(opening.Source, Aspect.Sill, $"the sill of \"{opening.Name}\" lies {opening.SillMetres} m above the floor", AtLeastZero);
         double headMetres = opening.SillMetres + opening.HeightMetres;
         if (!(opening.HeightMetres > 0))
-            findings.Wrong(opening.Source, Aspect.Height, $"\"{opening.Name}\" is {opening.HeightMetres} m high", $"more than 0 m");
+            findings.Wrong(opening.Source, Aspect.Height, $"\"{opening.Name}\" is {opening.HeightMetres} m high", AboveZero);
         else if (headMetres > ceilingMetres + StepMetres && ceilingMetres > 0)
             findings.Wrong(
-                opening.Source, Aspect.Height, $"the head of \"{opening.Name}\" lies {headMetres:0.####} m above the floor, higher than the ceiling", $"at most {ceilingMetres} m");
+                opening.Source,
+                Aspect.Height,
+                $"the head of \"{opening.Name}\" lies {headMetres:0.####} m above the floor, higher than the ceiling",
+                $"at most {ceilingMetres} m");
         return findings.Problems.Count == before;
     }
 
@@ -56,9 +64,11 @@ internal sealed class OpeningPlacement(double ceilingMetres, Findings findings)
     {
         WallPiece piece = stretch.Piece;
         double lengthMetres = piece.LengthMetres, widthMetres = Math.Min(described.WidthMetres, lengthMetres);
-        double offsetMetres = stretch.IsReversed ? stretch.EndMetres - described.OffsetMetres - widthMetres : described.OffsetMetres - stretch.StartMetres;
+        double offsetMetres = stretch.IsReversed
+            ? stretch.EndMetres - described.OffsetMetres - widthMetres
+            : described.OffsetMetres - stretch.StartMetres;
         offsetMetres = Math.Clamp(offsetMetres, 0, lengthMetres - widthMetres);
-        Opening? inTheWay = piece.Openings.FirstOrDefault(other =>
+        Opening? inTheWay = piece.Openings.Find(other =>
             offsetMetres < other.OffsetMetres + other.WidthMetres - StepMetres && other.OffsetMetres < offsetMetres + widthMetres - StepMetres);
         if (inTheWay is not null)
         {
@@ -66,7 +76,10 @@ internal sealed class OpeningPlacement(double ceilingMetres, Findings findings)
                 ? stretch.EndMetres - inTheWay.OffsetMetres - inTheWay.WidthMetres
                 : stretch.StartMetres + inTheWay.OffsetMetres;
             findings.Wrong(
-                described.Source, Aspect.Offset, $"\"{described.Name}\" overlaps \"{inTheWay.Name}\"", $"\"{inTheWay.Name}\" takes {takenFrom:0.####} to {takenFrom + inTheWay.WidthMetres:0.####} m of the wall");
+                described.Source,
+                Aspect.Offset,
+                $"\"{described.Name}\" overlaps \"{inTheWay.Name}\"",
+                $"\"{inTheWay.Name}\" takes {takenFrom:0.####} to {takenFrom + inTheWay.WidthMetres:0.####} m of the wall");
             return;
         }
 
@@ -87,7 +100,11 @@ internal sealed class OpeningPlacement(double ceilingMetres, Findings findings)
     private void ReportNoRoom(OpeningDescription opening, IReadOnlyList<Stretch> stretches)
     {
         bool isTooWide = stretches.All(piece => opening.WidthMetres > piece.EndMetres - piece.StartMetres + StepMetres);
-        string pieces = string.Join(" and ", stretches.OrderBy(piece => piece.StartMetres).Select(piece => FormattableString.Invariant($"{piece.StartMetres:0.####} to {piece.EndMetres:0.####} m")));
+        string pieces = string.Join(
+            " and ",
+            from piece in stretches
+            orderby piece.StartMetres
+            select FormattableString.Invariant($"{piece.StartMetres:0.####} to {piece.EndMetres:0.####} m"));
         findings.Wrong(
             opening.Source,
             isTooWide ? Aspect.Width : Aspect.Offset,

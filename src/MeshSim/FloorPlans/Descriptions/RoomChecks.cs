@@ -31,7 +31,11 @@ internal static class RoomChecks
         {
             (PlanPoint a, PlanPoint b) = (distinct[crossing.First], distinct[(crossing.First + 1) % distinct.Count]);
             (PlanPoint c, PlanPoint d) = (distinct[crossing.Second], distinct[(crossing.Second + 1) % distinct.Count]);
-            findings.Wrong(source, Aspect.Outline, $"the outline of {label} meets itself: {a} to {b} and {c} to {d}", $"list the corners in the order in which one walks around");
+            findings.Wrong(
+                source,
+                Aspect.Outline,
+                $"the outline of {label} meets itself: {a} to {b} and {c} to {d}",
+                $"the corners in the order in which one walks around");
             return null;
         }
 

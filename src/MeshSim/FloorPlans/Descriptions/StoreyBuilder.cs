@@ -29,8 +29,12 @@ public static class StoreyBuilder
 
     private static void CheckHeights(StoreyDescription description, Findings findings)
     {
-        if (!(description.CeilingMetres > 0))
-            findings.Wrong(description.Source, Aspect.Height, $"the ceiling of \"{description.Name}\" lies {description.CeilingMetres} m above its floor", $"more than 0 m, such as 2.4");
+        if (description.CeilingMetres > 0) return;
+        findings.Wrong(
+            description.Source,
+            Aspect.Height,
+            $"the ceiling of \"{description.Name}\" lies {description.CeilingMetres} m above its floor",
+            $"more than 0 m, such as 2.4");
     }
 
     private static ImmutableArray<Wall> WallsOf(StoreyDescription description, StoreyOutlines outlines, Findings findings)

@@ -3,11 +3,13 @@ using MeshSim.FloorPlans.Geometry;
 
 namespace MeshSim.FloorPlans.Descriptions;
 
-/// <summary>Marks the place that something was described at, such as a line of a file. Only its giver reads it; the default is the first place.</summary>
+/// <summary>Marks the place where something was described, such as a line of a file. Only its giver reads it. The default is 0.</summary>
 /// <param name="Value">Whatever the giver can find the place by.</param>
 public readonly record struct SourceKey(int Value);
 
-/// <summary>A storey in a person's words: rooms first, or walls as lines alone. <see cref="StoreyBuilder"/> makes a <see cref="Storey"/> of it.</summary>
+/// <summary>
+/// A storey in a person's words: rooms first, or walls as lines alone. <see cref="StoreyBuilder"/> makes a <see cref="Storey"/> of it.
+/// </summary>
 public sealed record StoreyDescription
 {
     /// <summary>Where it was described.</summary>

@@ -90,7 +90,8 @@ internal sealed class StoreyOutlines
     private void TakeRoom(RoomDescription described, List<PlanPoint> divided, Findings findings)
     {
         // Snapping can spoil what is narrower than its tolerance.
-        List<PlanPoint>? corners = RoomChecks.ProperOutline(described.Source, $"\"{described.Name}\", after its edges were moved to meet others,", divided, findings);
+        string label = $"\"{described.Name}\", after its edges were moved to meet others,";
+        List<PlanPoint>? corners = RoomChecks.ProperOutline(described.Source, label, divided, findings);
         if (corners is null)
         {
             left.Add(described.Name);

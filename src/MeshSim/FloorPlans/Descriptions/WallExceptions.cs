@@ -25,14 +25,20 @@ internal sealed class WallExceptions(StoreyDescription description, StoreyOutlin
     {
         WallPiece[] open = [.. derivation.Pieces.Where(piece => piece.Construction is null)];
         foreach (WallPiece piece in open)
-            piece.Construction = piece.Left is not null && piece.Right is not null ? description.Inner : description.Outer;
+            piece.Construction = piece.IsInner ? description.Inner : description.Outer;
 
-        string[] without = [.. open.Where(piece => piece.Construction is null && (piece.Left is null || piece.Right is null)).Select(piece => piece.Name!).Distinct()];
-        if (without.Length > 0)
-            findings.Wrong(description.Source, Aspect.Outer, $"nothing says what the outer walls of \"{description.Name}\" are built of, such as \"{without[0]}\"", $"a construction for outer walls");
-        without = [.. open.Where(piece => piece.Construction is null && piece.Left is not null && piece.Right is not null).Select(piece => piece.Name!).Distinct()];
-        if (without.Length > 0)
-            findings.Wrong(description.Source, Aspect.Inner, $"nothing says what the inner walls of \"{description.Name}\" are built of, such as \"{without[0]}\"", $"a construction for inner walls");
+        ReportFirst(Array.Find(open, piece => piece.Construction is null && !piece.IsInner), Aspect.Outer, "outer");
+        ReportFirst(Array.Find(open, piece => piece.Construction is null && piece.IsInner), Aspect.Inner, "inner");
+    }
+
+    private void ReportFirst(WallPiece? without, Aspect aspect, string kind)
+    {
+        if (without is null) return;
+        findings.Wrong(
+            description.Source,
+            aspect,
+            $"nothing says what the {kind} walls of \"{description.Name}\" are built of, such as \"{without.Name}\"",
+            $"a construction for {kind} walls");
     }
 
     private ImmutableArray<WallPiece> PiecesOf(WallDescription wall)

@@ -32,6 +32,8 @@ internal sealed class WallPiece(PlanPoint start, PlanPoint end)
     public ImmutableArray<RoomName> RoomsIn(IReadOnlyList<Room> listed) =>
         [.. listed.Where(room => room == Left || room == Right).Select(room => room.Name)];
 
+    public bool IsInner => Left is not null && Right is not null;
+
     public bool Bounds(RoomName room) => Left?.Name == room || Right?.Name == room;
 
     /// <summary>The two ends of a stretch in the order that a piece has them.</summary>

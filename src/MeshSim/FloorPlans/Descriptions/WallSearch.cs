@@ -73,7 +73,11 @@ internal sealed class WallSearch(IReadOnlyList<WallPiece> pieces, IReadOnlyList<
     }
 
     private IEnumerable<string> NeighboursOf(RoomName room) =>
-        pieces.Where(piece => piece.Bounds(room)).SelectMany(piece => piece.RoomsIn(rooms)).Where(other => other != room).Select(other => other.Value);
+        from piece in pieces
+        where piece.Bounds(room)
+        from other in piece.RoomsIn(rooms)
+        where other != room
+        select other.Value;
 
     private IEnumerable<string> SidesOf(RoomName room) => Enum.GetValues<CompassSide>()
         .Where(side => (int)side % 2 == 0 && pieces.Any(piece => piece.Bounds(room) && Faces(piece, room, side)))

@@ -3,6 +3,7 @@ using MeshSim.FloorPlans.Descriptions;
 using MeshSim.FloorPlans.Geometry;
 using NetTopologySuite.Geometries;
 using Polygon = MeshSim.FloorPlans.Geometry.Polygon;
+using Shape = NetTopologySuite.Geometries.Geometry;
 
 namespace MeshSim.Tests.FloorPlans.Descriptions;
 
@@ -13,24 +14,27 @@ internal static class RandomPartitions
 
     private static readonly GeometryFactory Factory = new();
 
+    private static readonly Gen<int> Choice = Gen.Int[0, int.MaxValue - 1];
+
     /// <summary>Up to 13 rooms without holes, all corners on a half-metre grid.</summary>
     public static readonly Gen<StoreyDescription> Any =
-        Gen.Select(Gen.Int[0, int.MaxValue - 1].Array[Cuts], Gen.Int[0, int.MaxValue - 1].Array[Merges], (cuts, merges) => Describe(Merged(Cut(cuts), merges)));
+        Gen.Select(Choice.Array[Cuts], Choice.Array[Merges], (cuts, merges) => Describe(Merged(Cut(cuts), merges)));
 
-    public static Polygon ShapeOf(Geometry geometry)
+    public static Polygon ShapeOf(Shape geometry)
     {
         Coordinate[] ring = ((NetTopologySuite.Geometries.Polygon)geometry).ExteriorRing.Coordinates;
         PlanPoint[] corners = [.. ring.Take(ring.Length - 1).Select(c => new PlanPoint((int)c.X, (int)c.Y))];
         int count = corners.Length;
 
         // A union keeps corners where its parts met, though the edge runs straight on.
-        return new([.. corners.Where((corner, i) => Predicates.SideOf(corners[(i + count - 1) % count], corner, corners[(i + 1) % count]) != Side.On)]);
+        bool bends(PlanPoint corner, int i) => Predicates.SideOf(corners[(i + count - 1) % count], corner, corners[(i + 1) % count]) != Side.On;
+        return new([.. corners.Where(bends)]);
     }
 
-    public static Geometry GeometryOf(Polygon polygon) =>
+    public static Shape GeometryOf(Polygon polygon) =>
         Factory.CreatePolygon([.. polygon.Corners.Append(polygon.Corners[0]).Select(p => new Coordinate(p.X, p.Y))]);
 
-    private static List<Geometry> Cut(int[] choices)
+    private static List<Shape> Cut(int[] choices)
     {
         var boxes = new List<(int X1, int Y1, int X2, int Y2)> { (0, 0, WholeSide, WholeSide) };
         foreach (int choice in choices)
@@ -45,15 +49,17 @@ internal static class RandomPartitions
             boxes.Add(isUpright ? (x1 + at, y1, x2, y2) : (x1, y1 + at, x2, y2));
         }
 
-        return [.. boxes.Select(box => GeometryOf(Polygon.Rectangle(new(box.X1 * HalfMetre, box.Y1 * HalfMetre), new(box.X2 * HalfMetre, box.Y2 * HalfMetre))))];
+        return [.. boxes.Select(box => GeometryOf(Polygon.Rectangle(OnGrid(box.X1, box.Y1), OnGrid(box.X2, box.Y2))))];
     }
 
-    private static List<Geometry> Merged(List<Geometry> rooms, int[] choices)
+    private static PlanPoint OnGrid(int x, int y) => new(x * HalfMetre, y * HalfMetre);
+
+    private static List<Shape> Merged(List<Shape> rooms, int[] choices)
     {
         foreach (int choice in choices)
         {
-            Geometry first = rooms[choice % rooms.Count];
-            Geometry? second = rooms.Find(other => other != first && other.Intersection(first).Length > 0);
+            Shape first = rooms[choice % rooms.Count];
+            Shape? second = rooms.Find(other => other != first && other.Intersection(first).Length > 0);
             if (second?.Union(first) is not NetTopologySuite.Geometries.Polygon { NumInteriorRings: 0 } both) continue;
             rooms.Remove(second);
             rooms[rooms.IndexOf(first)] = both;
@@ -62,6 +68,6 @@ internal static class RandomPartitions
         return rooms;
     }
 
-    private static StoreyDescription Describe(List<Geometry> rooms) => StoreySketch.Storey(
+    private static StoreyDescription Describe(List<Shape> rooms) => StoreySketch.Storey(
         [.. rooms.Select((room, i) => new RoomDescription(new(i), new(FormattableString.Invariant($"r{i}")), ShapeOf(room).Corners))]);
 }

@@ -4,7 +4,7 @@ using static MeshSim.Tests.FloorPlans.Descriptions.StoreySketch;
 
 namespace MeshSim.Tests.FloorPlans.Descriptions;
 
-public sealed class StoreyBuilderTests
+public sealed partial class StoreyBuilderTests
 {
     [Fact]
     public void Two_rooms_side_by_side_share_one_inner_wall_and_have_outer_walls_around()

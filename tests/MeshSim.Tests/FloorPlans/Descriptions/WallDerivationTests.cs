@@ -6,6 +6,7 @@ using MeshSim.FloorPlans.Geometry;
 using NetTopologySuite.Geometries;
 using static MeshSim.Tests.FloorPlans.Descriptions.StoreySketch;
 using Polygon = MeshSim.FloorPlans.Geometry.Polygon;
+using Shape = NetTopologySuite.Geometries.Geometry;
 
 namespace MeshSim.Tests.FloorPlans.Descriptions;
 
@@ -14,7 +15,10 @@ public sealed class WallDerivationTests
 {
     private const long Samples = 300;
 
-    // Every edge of a turned plan is rounded to the lattice at both ends: one step of diagonal each, and as much for its neighbour's corner on it.
+    // Up to 2 cm for every edge of every room: two neighbours differ by at most 4 cm, less than the snapping tolerance.
+    private static readonly Gen<int[]> Errors = Gen.Int[-200, 200].Array[400];
+
+    // Every edge of a turned plan is rounded to the lattice at both ends by up to a step's diagonal, and so is its neighbour's.
     private const double TurnedLengthToleranceMetres = 4 * 1.5 / Lattice.StepsPerMetre;
 
     // Sums of some fifty lengths.
@@ -39,7 +43,7 @@ public sealed class WallDerivationTests
         description =>
         {
             Storey storey = Sound(description);
-            double perimeters = description.Rooms.Sum(room => new Polygon(room.Corners).Edges.Sum(edge => edge.Start.DistanceMetresTo(edge.End)));
+            double perimeters = description.Rooms.SelectMany(room => new Polygon(room.Corners).Edges).Sum(edge => edge.Start.DistanceMetresTo(edge.End));
             double inner = storey.Walls.Where(wall => wall.Rooms.Length == 2).Sum(wall => wall.LengthMetres);
             double outer = storey.Walls.Where(wall => wall.Rooms.Length == 1).Sum(wall => wall.LengthMetres);
 
@@ -54,9 +58,9 @@ public sealed class WallDerivationTests
         description =>
         {
             Storey storey = Sound(description);
-            Geometry edges = NetTopologySuite.Operation.Union.UnaryUnionOp.Union(
+            Shape edges = NetTopologySuite.Operation.Union.UnaryUnionOp.Union(
                 description.Rooms.Select(room => RandomPartitions.GeometryOf(new(room.Corners)).Boundary));
-            Geometry walls = NetTopologySuite.Operation.Union.UnaryUnionOp.Union(storey.Walls.Select(LineOf));
+            Shape walls = NetTopologySuite.Operation.Union.UnaryUnionOp.Union(storey.Walls.Select(LineOf));
 
             walls.SymmetricDifference(edges).Length.Should().BeLessThan(LeftOverSteps);
             storey.Walls.Sum(wall => LineOf(wall).Length).Should().BeApproximately(walls.Length, LeftOverSteps);
@@ -80,12 +84,13 @@ public sealed class WallDerivationTests
         iter: Samples);
 
     [Fact]
-    public void A_plan_measured_two_centimetres_off_everywhere_gives_the_same_walls() => Gen.Select(RandomPartitions.Any, Gen.Int[-200, 200].Array[400]).Sample(
+    public void A_plan_measured_two_centimetres_off_everywhere_gives_the_same_walls() => Gen.Select(RandomPartitions.Any, Errors).Sample(
         (description, errors) =>
         {
             string[] names = NamesAndCounts(Sound(description));
             int next = 0;
-            StoreyDescription measured = description with { Rooms = [.. description.Rooms.Select(room => room with { Corners = Shifted(room.Corners, () => errors[next++ % errors.Length]) })] };
+            int error() => errors[next++ % errors.Length];
+            StoreyDescription measured = WithCorners(description, corners => Shifted(corners, error));
 
             NamesAndCounts(Sound(measured)).Should().Equal(names);
         },
@@ -97,8 +102,9 @@ public sealed class WallDerivationTests
         {
             Storey straight = Sound(description);
             (double sine, double cosine) = Math.SinCos(degrees * Math.PI / 180);
-            PlanPoint Turned(PlanPoint p) => PlanPoint.FromMetres((p.XMetres * cosine) - (p.YMetres * sine), (p.XMetres * sine) + (p.YMetres * cosine));
-            Storey turned = Sound(description with { Rooms = [.. description.Rooms.Select(room => room with { Corners = [.. room.Corners.Select(Turned)] })] });
+            PlanPoint turn(PlanPoint p) =>
+                PlanPoint.FromMetres((p.XMetres * cosine) - (p.YMetres * sine), (p.XMetres * sine) + (p.YMetres * cosine));
+            Storey turned = Sound(WithCorners(description, corners => [.. corners.Select(turn)]));
 
             Dictionary<string, double> expected = LengthsByRooms(straight), actual = LengthsByRooms(turned);
             actual.Keys.Should().BeEquivalentTo(expected.Keys);
@@ -107,13 +113,19 @@ public sealed class WallDerivationTests
         },
         iter: Samples);
 
-    private static Dictionary<string, double> LengthsByRooms(Storey storey) =>
-        storey.Walls.GroupBy(wall => string.Join(" | ", wall.Rooms)).ToDictionary(group => group.Key, group => group.Sum(wall => wall.LengthMetres));
+    private static StoreyDescription WithCorners(
+        StoreyDescription description, Func<ImmutableArray<PlanPoint>, ImmutableArray<PlanPoint>> change) =>
+        description with { Rooms = [.. description.Rooms.Select(room => room with { Corners = change(room.Corners) })] };
+
+    private static Dictionary<string, double> LengthsByRooms(Storey storey) => storey.Walls
+        .GroupBy(wall => string.Join(" | ", wall.Rooms))
+        .ToDictionary(group => group.Key, group => group.Sum(wall => wall.LengthMetres));
 
     private static string[] NamesAndCounts(Storey storey) =>
         [.. storey.Walls.GroupBy(wall => wall.Name).Select(group => FormattableString.Invariant($"{group.Key} {group.Count()}")).Order(StringComparer.Ordinal)];
 
-    private static LineString LineOf(Wall wall) => new([new Coordinate(wall.Start.X, wall.Start.Y), new Coordinate(wall.End.X, wall.End.Y)]);
+    private static LineString LineOf(Wall wall) =>
+        new([new Coordinate(wall.Start.X, wall.Start.Y), new Coordinate(wall.End.X, wall.End.Y)]);
 
     /// <summary>Moves every edge of an upright outline across its direction by an error of its own.</summary>
     private static ImmutableArray<PlanPoint> Shifted(ImmutableArray<PlanPoint> corners, Func<int> error)
@@ -124,7 +136,9 @@ public sealed class WallDerivationTests
             int j = (i + 1) % shifted.Length, by = error();
             bool isUpright = corners[i].X == corners[j].X;
             foreach (int corner in (int[])[i, j])
-                shifted[corner] = isUpright ? shifted[corner] with { X = corners[i].X + by } : shifted[corner] with { Y = corners[i].Y + by };
+                shifted[corner] = isUpright
+                    ? shifted[corner] with { X = corners[i].X + by }
+                    : shifted[corner] with { Y = corners[i].Y + by };
         }
 
         return [.. shifted];

@@ -12,12 +12,12 @@ namespace MeshSim.Tests.Propagation;
 /// The tracer against an independent calculation: plan geometry by NetTopologySuite, heights in decimal numbers. Cases that lie
 /// within rounding of a tie are left out of the comparison, and the tests check that few are.
 /// </summary>
-public sealed class CrossingTracerOracleTests
+public sealed partial class CrossingTracerTests
 {
     // Crossing points are found to a double's last digits at 80,000 steps; a millionth of a step is far above that.
     private const double TieSteps = 1e-6;
 
-    private const int Samples = 2000;
+    private const int OracleSamples = 2000;
 
     // Of random fine samples hardly any lies within a millionth of a step of a tie.
     private const int MostSkipped = 20;
@@ -57,14 +57,14 @@ public sealed class CrossingTracerOracleTests
                 crossings.Where(isMeant).Select(c => tracer.NameOf(c)).Should().BeEquivalentTo(expected);
                 crossings.Select(c => c.Weight).Should().AllBeEquivalentTo(1.0);
             },
-            iter: Samples);
+            iter: OracleSamples);
         skipped.Should().BeLessThanOrEqualTo(MostSkipped);
     }
 
     /// <summary>The name of what is met in a wall; null where it is a matter of rounding.</summary>
     private static IEnumerable<string?> WallMet(FloorPlan plan, Storey storey, Wall wall, Position from, Position to)
     {
-        Coordinate p = At(from.Plan), q = At(to.Plan), a = At(wall.Start), b = At(wall.End);
+        Coordinate p = CoordinateOf(from.Plan), q = CoordinateOf(to.Plan), a = CoordinateOf(wall.Start), b = CoordinateOf(wall.End);
         var intersector = new NetTopologySuite.Algorithm.RobustLineIntersector();
         intersector.ComputeIntersection(p, q, a, b);
         if (!intersector.HasIntersection) yield break;
@@ -126,7 +126,7 @@ public sealed class CrossingTracerOracleTests
 
     private static IEnumerable<string?> ObjectMet(Storey storey, BlockingObject item, Position from, Position to)
     {
-        LineString path = Factory.CreateLineString([At(from.Plan), At(to.Plan)]);
+        LineString path = Factory.CreateLineString([CoordinateOf(from.Plan), CoordinateOf(to.Plan)]);
         Geometry within = Shape(item.Footprint).Intersection(path);
         double lowSteps = (storey.ElevationMetres + item.BaseMetres) * Lattice.StepsPerMetre, highSteps = lowSteps + (item.HeightMetres * Lattice.StepsPerMetre);
         if (within.IsEmpty) return [];
@@ -138,10 +138,10 @@ public sealed class CrossingTracerOracleTests
     private static bool IsTie(double differenceSteps) => Math.Abs(differenceSteps) < TieSteps;
 
     private static double HeightAt(Coordinate met, Position from, Position to) =>
-        from.Z + (At(from.Plan).Distance(met) / At(from.Plan).Distance(At(to.Plan)) * (to.Z - (double)from.Z));
+        from.Z + (CoordinateOf(from.Plan).Distance(met) / CoordinateOf(from.Plan).Distance(CoordinateOf(to.Plan)) * (to.Z - (double)from.Z));
 
-    private static Coordinate At(PlanPoint point) => new(point.X, point.Y);
+    private static Coordinate CoordinateOf(PlanPoint point) => new(point.X, point.Y);
 
     private static NetTopologySuite.Geometries.Polygon Shape(Polygon outline) =>
-        Factory.CreatePolygon([.. outline.Corners.Append(outline.Corners[0]).Select(At)]);
+        Factory.CreatePolygon([.. outline.Corners.Append(outline.Corners[0]).Select(CoordinateOf)]);
 }

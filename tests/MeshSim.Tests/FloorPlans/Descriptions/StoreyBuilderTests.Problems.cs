@@ -4,7 +4,7 @@ using static MeshSim.Tests.FloorPlans.Descriptions.StoreySketch;
 
 namespace MeshSim.Tests.FloorPlans.Descriptions;
 
-public sealed class StoreyProblemTests
+public sealed partial class StoreyBuilderTests
 {
     private static readonly RoomDescription Hall = Room("hall", 0, 0, 4, 4);
 

@@ -6,7 +6,7 @@ using static MeshSim.Tests.Propagation.PlanSketch;
 
 namespace MeshSim.Tests.Propagation;
 
-public sealed class CrossingTracerPropertyTests
+public sealed partial class CrossingTracerTests
 {
     // Totals of a turned house are the same numbers, cosines computed from swapped coordinates: rounding of a few sums.
     private const double RoundingTolerance = 1e-12;
