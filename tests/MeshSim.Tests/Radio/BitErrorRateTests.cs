@@ -1,6 +1,6 @@
 using CsCheck;
-using MathNet.Numerics.Integration;
 using MathNet.Numerics;
+using MathNet.Numerics.Integration;
 using MeshSim.Quantities;
 using MeshSim.Radio;
 
@@ -10,6 +10,9 @@ public sealed class BitErrorRateTests
 {
     /// <summary>The Rice density by quadrature is good to about this share.</summary>
     private const double QuadratureShare = 1e-9;
+
+    /// <summary>What the steps of the search for the best threshold may miss.</summary>
+    private const double SearchShare = 1e-3;
 
     /// <summary>What the textbook's approximate threshold may cost against the best one; the price that the documentation states.</summary>
     private static readonly Decibels ThresholdCost = new(0.1);
@@ -82,7 +85,7 @@ public sealed class BitErrorRateTests
     public void On_off_by_the_approximate_threshold_is_close_to_the_best_threshold(double ratioDb)
     {
         double ours = BitErrorRate.OnOff(new Decibels(ratioDb).PowerRatio);
-        ours.Should().BeGreaterThanOrEqualTo(OnOffAtBestThreshold(new(ratioDb)) * (1 - QuadratureShare));
+        ours.Should().BeGreaterThanOrEqualTo(OnOffAtBestThreshold(new(ratioDb)) * (1 - SearchShare), "no threshold beats the best");
         ours.Should().BeLessThan(OnOffAtBestThreshold(new Decibels(ratioDb) - ThresholdCost));
     }
 
@@ -98,10 +101,11 @@ public sealed class BitErrorRateTests
     public void An_unknown_modulation_is_refused() =>
         FluentActions.Invoking(() => BitErrorRate.Of((Modulation)99, 1)).Should().Throw<ArgumentOutOfRangeException>();
 
+    /// <summary>The best lies between half and all of the amplitude; steps of 0.5 % miss its flat minimum by less than one part in a thousand.</summary>
     private static double OnOffAtBestThreshold(Decibels ratio)
     {
         double amplitude = 2 * Math.Sqrt(ratio.PowerRatio);
-        return Enumerable.Range(1, 2000).Min(i => OnOffAtThreshold(amplitude, amplitude * i / 1000));
+        return Enumerable.Range(100, 101).Min(i => OnOffAtThreshold(amplitude, amplitude * i / 200));
     }
 
     /// <summary>Error rate of envelope detection: Rayleigh density above the threshold, Rice density below it.</summary>
