@@ -3,7 +3,6 @@ using MeshSim.Devices;
 using MeshSim.Files.Diagnostics;
 using MeshSim.Files.Homes;
 using MeshSim.Files.Sources;
-using MeshSim.Files.Yaml;
 using MeshSim.Quantities;
 using MeshSim.Radio;
 
@@ -75,13 +74,12 @@ internal sealed class DeviceTable
         if (CsvTable.Read(file, Required, Optional, problems) is not { } table) return null;
 
         DeviceTable devices = new(home, storeys, problems) { IsComplete = table.IsComplete };
-        List<PlacedName> ids = [];
+        UniqueNames ids = new("device", problems);
         foreach (CsvRow row in table.Rows) devices.ReadRow(new(row, problems), ids);
-        UniqueNames.Check(ids, "device", problems);
         return devices;
     }
 
-    private void ReadRow(RowReader row, List<PlacedName> ids)
+    private void ReadRow(RowReader row, UniqueNames ids)
     {
         string? id = row.RequiredText("id"), networkName = row.RequiredText("network");
         NetworkDocument? network = FindNetwork(row, networkName);

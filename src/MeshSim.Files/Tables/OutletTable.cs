@@ -3,7 +3,6 @@ using MeshSim.Devices;
 using MeshSim.Files.Diagnostics;
 using MeshSim.Files.Homes;
 using MeshSim.Files.Sources;
-using MeshSim.Files.Yaml;
 
 namespace MeshSim.Files.Tables;
 
@@ -27,7 +26,7 @@ internal static class OutletTable
         if (CsvTable.Read(file, Required, Optional, problems) is not { } table) return null;
 
         RoomFinder rooms = new(storeys, home is { AreStoreysComplete: true }, problems);
-        List<PlacedName> ids = [];
+        UniqueNames ids = new("outlet", problems);
         ImmutableArray<Outlet>.Builder outlets = ImmutableArray.CreateBuilder<Outlet>();
         foreach (RowReader row in table.Rows.Select(row => new RowReader(row, problems)))
         {
@@ -46,7 +45,6 @@ internal static class OutletTable
             });
         }
 
-        UniqueNames.Check(ids, "outlet", problems);
         return outlets.ToImmutable();
     }
 }

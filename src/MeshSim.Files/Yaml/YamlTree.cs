@@ -17,7 +17,7 @@ internal sealed class YamlTree
 
     private readonly SourceFile _file;
     private readonly DiagnosticList _problems;
-    private readonly Parser _parser;
+    private readonly YamlEvents _events;
 
     // Where the brackets that are open at the moment were opened: an unclosed one is the usual reason of a syntax error.
     private readonly Stack<SourcePlace> _openBrackets = new();
@@ -26,7 +26,7 @@ internal sealed class YamlTree
     {
         _file = file;
         _problems = problems;
-        _parser = new(new StringReader(text));
+        _events = new(text);
     }
 
     /// <summary>The root of a file; null with at least one error when there is none.</summary>
@@ -79,8 +79,8 @@ internal sealed class YamlTree
 
     private YamlNode? ReadDocument()
     {
-        _parser.Consume<StreamStart>();
-        if (!_parser.TryConsume<DocumentStart>(out _))
+        _events.TakeIf<StreamStart>();
+        if (_events.TakeIf<DocumentStart>() is null)
         {
             _problems.Error(SourcePlace.StartOf(_file.Name), "the file is empty", "write a home, starting with \"home:\" and its name");
             return null;
@@ -89,8 +89,8 @@ internal sealed class YamlTree
         YamlNode? root = ReadNode(1);
         if (root is null) return null;
 
-        _parser.Consume<DocumentEnd>();
-        if (!_parser.TryConsume<DocumentStart>(out DocumentStart? second)) return root;
+        _events.TakeIf<DocumentEnd>();
+        if (_events.TakeIf<DocumentStart>() is not { } second) return root;
         _problems.Error(PlaceOf(second.Start), "a second document begins here", "keep one home in one file");
         return null;
     }
@@ -98,7 +98,7 @@ internal sealed class YamlTree
     /// <summary>The node that comes next; null with an error when reading must end.</summary>
     private YamlNode? ReadNode(int level)
     {
-        ParsingEvent next = _parser.Consume<ParsingEvent>();
+        ParsingEvent next = _events.Take();
         SourcePlace place = PlaceOf(next.Start);
         if (level > DeepestLevel)
         {
@@ -125,7 +125,7 @@ internal sealed class YamlTree
     {
         if (hasBrackets) _openBrackets.Push(place);
         ImmutableArray<YamlNode>.Builder items = ImmutableArray.CreateBuilder<YamlNode>();
-        while (!_parser.TryConsume<SequenceEnd>(out _))
+        while (_events.TakeIf<SequenceEnd>() is null)
         {
             if (ReadNode(level + 1) is not { } item) return null;
             items.Add(item);
@@ -140,7 +140,7 @@ internal sealed class YamlTree
         if (hasBrackets) _openBrackets.Push(place);
         ImmutableArray<YamlEntry>.Builder entries = ImmutableArray.CreateBuilder<YamlEntry>();
         Dictionary<string, SourcePlace> seen = [];
-        while (!_parser.TryConsume<MappingEnd>(out _))
+        while (_events.TakeIf<MappingEnd>() is null)
         {
             if (ReadNode(level + 1) is not { } key || ReadNode(level + 1) is not { } value) return null;
             if (key is not YamlText { IsEmpty: false } name)

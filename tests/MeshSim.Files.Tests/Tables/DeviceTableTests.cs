@@ -1,4 +1,8 @@
+using MeshSim.Devices;
 using MeshSim.Files.Tests.Fixtures;
+using MeshSim.FloorPlans;
+using MeshSim.FloorPlans.Geometry;
+using MeshSim.Quantities;
 
 namespace MeshSim.Files.Tests.Tables;
 
@@ -36,4 +40,86 @@ public sealed class DeviceTableTests
     [InlineData("\"goes off, often\"", "go\"es off", "devices.csv(4,79): error: a quote stands inside a field; put the whole field in quotes and double the quotes within")]
     public void A_bad_field_is_reported_at_its_first_character(string find, string replacement, params string[] said) =>
         ChangedSample.Says("devices.csv", find, replacement).Should().Equal(said);
+
+    [Fact]
+    public void Semicolons_between_the_columns_are_recognised()
+    {
+        using TemporaryFolder folder = new TemporaryFolder().WithSample(devices: text => text.Replace(',', ';'));
+
+        folder.Says().Should().Equal("devices.csv(1,1): error: the columns are not separated by commas; save the table as CSV with commas between the fields and points in the numbers");
+    }
+
+    [Fact]
+    public void Byte_order_mark_carriage_returns_capitals_and_blank_rows_make_no_difference()
+    {
+        using TemporaryFolder plain = new TemporaryFolder().WithSample();
+        using TemporaryFolder spreadsheet = new TemporaryFolder().WithSample(devices: text =>
+            "\uFEFF" + text.Replace("id,name", "ID, Name", StringComparison.Ordinal).Replace("mains", "Mains", StringComparison.Ordinal).Replace("\n", "\r\n", StringComparison.Ordinal) + "\r\n,,,,,,,,,,,,,,,\r\n");
+
+        spreadsheet.Says().Should().BeEmpty();
+        spreadsheet.Read().Home!.Devices.Should().Equal(plain.Read().Home!.Devices);
+    }
+
+    [Fact]
+    public void Roles_follow_from_power_and_network()
+    {
+        using TemporaryFolder folder = new TemporaryFolder().WithSample(devices: text => text.Replace("meter,battery,end device", "meter,mains,", StringComparison.Ordinal));
+
+        folder.Read().Home!.Devices.Select(device => (device.Id.Value, device.Role)).Should().Equal(
+            ("stick", Role.Coordinator),
+            ("lamp", Role.Router),
+            ("bed-lamp", Role.Router),
+            ("door", Role.EndDevice),
+            ("receiver", Role.Coordinator),
+            ("meter", Role.EndDevice));
+    }
+
+    [Fact]
+    public void Every_column_arrives()
+    {
+        using TemporaryFolder folder = new TemporaryFolder().WithSample();
+
+        Device device = folder.Read().Home!.Devices[2];
+
+        device.Should().BeEquivalentTo(new
+        {
+            Name = "bed-lamp",
+            Kind = "bulb",
+            Network = new NetworkName("plugs"),
+            Power = PowerSource.Mains,
+            Storey = new StoreyName("first"),
+            Point = PlanPoint.FromMetres(3, 3),
+            HeightMetres = 1.5,
+            Room = new RoomName("bedroom"),
+            Circuit = "lights",
+            SwitchedBy = "bed switch",
+            TransmitPower = (PowerLevel?)null,
+            Note = "goes off, often",
+        });
+        device.Mounting.Name.Should().Be("surface");
+        folder.Read().Home!.Devices[3].TransmitPower.Should().Be(new PowerLevel(0));
+    }
+
+    [Fact]
+    public void A_hundred_thousand_good_lines_are_read()
+    {
+        using TemporaryFolder folder = new TemporaryFolder().WithSample(devices: text => text + "\n" + string.Join('\n', Enumerable.Range(0, 100_000).Select(i => FormattableString.Invariant($"d{i},,plugs,,mains,,ground,4,3,1,,,,,,"))));
+
+        HomeReadResult result = folder.Read();
+
+        result.Problems.Should().BeEmpty();
+        result.Home!.Devices.Should().HaveCount(100_006);
+    }
+
+    [Fact]
+    public void Of_a_hundred_thousand_bad_lines_the_first_are_shown_and_the_rest_counted()
+    {
+        using TemporaryFolder folder = new TemporaryFolder().WithSample(devices: text => text + "\n" + string.Join('\n', Enumerable.Range(0, 100_000).Select(_ => "lamp,,plug,,mians,,gruond,4,3,1,,,,,,")));
+
+        string[] said = folder.Says();
+
+        said.Should().HaveCount(51);
+        said[0].Should().Be("devices.csv(8,1): error: two devices are called \"lamp\"; the first one is in line 3; give this one another name");
+        said[50].Should().EndWith("error: and 399950 more; put the ones above right first");
+    }
 }

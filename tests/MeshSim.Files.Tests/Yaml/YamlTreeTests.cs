@@ -16,4 +16,35 @@ public sealed class YamlTreeTests
     [InlineData("networks:\n", "networks: 5\nnetwork:\n", "home.yaml(33,11): error: \"networks\" is written as a list, not as \"5\"; write [a, b] or one item a line, each after a hyphen", "home.yaml(34,1): error: a home has no key \"network\"; did you mean \"networks\"?")]
     public void What_is_not_plain_YAML_is_refused_at_its_place(string find, string replacement, params string[] said) =>
         ChangedSample.Says("home.yaml", find, replacement).Should().Equal(said);
+
+    [Fact]
+    public void A_bomb_of_aliases_is_refused_before_it_grows()
+    {
+        string bomb = "a: &a [x,x,x,x,x,x,x,x,x]\n" + string.Join('\n', Enumerable.Range('b', 20).Select(letter => $"{(char)letter}: &{(char)letter} [{string.Join(',', Enumerable.Repeat($"*{(char)(letter - 1)}", 9))}]"));
+        using TemporaryFolder folder = new TemporaryFolder().WithSample(home: _ => bomb);
+
+        folder.Says().Should().Equal("home.yaml(1,4): error: anchors, aliases and tags (&, *, !) are not accepted; write the value out; put text that begins with such a sign in quotes");
+    }
+
+    [Theory]
+    [InlineData("[")]
+    [InlineData("{ a: ")]
+    [InlineData("- ")]
+    public void Deep_nesting_is_refused(string opening)
+    {
+        using TemporaryFolder folder = new TemporaryFolder().WithSample(home: _ => string.Concat(Enumerable.Repeat(opening, 100_000)));
+
+        folder.Says().Should().ContainSingle().Which.Should().EndWith("error: the file nests more than 32 levels deep; a home needs far fewer");
+    }
+
+    [Theory]
+    [InlineData("just words", "home.yaml(1,1): error: a home is written as keys with values, not as \"just words\"; known keys: home, region, north, model, constructions, storeys, networks, wifi, states")]
+    [InlineData("- a\n- b", "home.yaml(1,1): error: a home is written as keys with values, not as a list; known keys: home, region, north, model, constructions, storeys, networks, wifi, states")]
+    [InlineData("# nothing but a remark", "home.yaml(1,1): error: the file is empty; write a home, starting with \"home:\" and its name")]
+    public void A_file_that_is_no_map_is_refused(string content, string said)
+    {
+        using TemporaryFolder folder = new TemporaryFolder().WithSample(home: _ => content);
+
+        folder.Says().Should().Equal(said);
+    }
 }

@@ -1,0 +1,81 @@
+using MeshSim.Devices;
+using MeshSim.Files.Writing;
+
+namespace MeshSim.Files;
+
+/// <summary>Writes a home into a home folder, so that reading it gives a home of the same meaning.</summary>
+public static class HomeWriter
+{
+    /// <summary>
+    /// Writes a home. The files are made in a folder beside the target, read back, and moved into place only when all of
+    /// them are good; other files in the target stay. Assumed outlets are not written: reading assumes them again.
+    /// </summary>
+    /// <param name="home">The home.</param>
+    /// <param name="folder">The target; made when it is not there.</param>
+    /// <exception cref="ArgumentException">The home has something that a home folder cannot say.</exception>
+    /// <exception cref="IOException">The files cannot be written.</exception>
+    public static void Write(Home home, string folder)
+    {
+        ArgumentNullException.ThrowIfNull(home);
+        ArgumentException.ThrowIfNullOrEmpty(folder);
+        FolderGuards.Check(home);
+
+        string target = Path.TrimEndingDirectorySeparator(Path.GetFullPath(folder));
+        string fresh = FreshSibling(target);
+        Directory.CreateDirectory(fresh);
+        try
+        {
+            WriteFiles(home, fresh);
+            CheckReadable(fresh);
+            MoveIntoPlace(fresh, target);
+        }
+        finally
+        {
+            if (Directory.Exists(fresh)) Directory.Delete(fresh, recursive: true);
+        }
+    }
+
+    private static string FreshSibling(string target)
+    {
+        int number = 1;
+        string sibling;
+        do sibling = FormattableString.Invariant($"{target}.unfinished-{number++}");
+        while (Path.Exists(sibling));
+        return sibling;
+    }
+
+    private static void WriteFiles(Home home, string folder)
+    {
+        File.WriteAllText(Path.Combine(folder, HomeFileNames.Home), HomeText.Of(home));
+        TableFiles.WriteDevices(Path.Combine(folder, HomeFileNames.Devices), home.Devices);
+
+        // A home without a single outlet, assumed or not, keeps that in an empty table.
+        if (home.Outlets.IsEmpty || !home.Outlets.All(outlet => outlet.IsAssumed))
+            TableFiles.WriteOutlets(Path.Combine(folder, HomeFileNames.Outlets), home.Outlets.Where(outlet => !outlet.IsAssumed));
+        if (!home.Readings.IsEmpty)
+            TableFiles.WriteReadings(Path.Combine(folder, HomeFileNames.Readings), home.Readings);
+    }
+
+    private static void CheckReadable(string folder)
+    {
+        HomeReadResult result = HomeFolder.Read(folder);
+        if (result.Home is null)
+            throw new ArgumentException($"a home folder cannot say this: {result.Problems[0].Message}");
+    }
+
+    private static void MoveIntoPlace(string fresh, string target)
+    {
+        if (!Path.Exists(target))
+        {
+            Directory.Move(fresh, target);
+            return;
+        }
+
+        foreach (string name in HomeFileNames.All)
+        {
+            string made = Path.Combine(fresh, name), old = Path.Combine(target, name);
+            if (File.Exists(made)) File.Move(made, old, overwrite: true);
+            else File.Delete(old);
+        }
+    }
+}

@@ -1,0 +1,50 @@
+using YamlDotNet.Core;
+using YamlDotNet.Core.Events;
+
+namespace MeshSim.Files.Yaml;
+
+/// <summary>The events of a YAML text, one after the other. Whatever the text holds, the only exception is <see cref="YamlException"/>.</summary>
+internal sealed class YamlEvents
+{
+    private readonly Parser _parser;
+    private ParsingEvent? _next;
+    private Mark _end = Mark.Empty;
+
+    /// <summary>Starts at the beginning of a text.</summary>
+    public YamlEvents(string text) => _parser = new(new StringReader(text));
+
+    /// <summary>Takes the next event.</summary>
+    public ParsingEvent Take()
+    {
+        ParsingEvent taken = Peek();
+        _next = null;
+        return taken;
+    }
+
+    /// <summary>Takes the next event if it is of a kind; null when it is of another.</summary>
+    public T? TakeIf<T>()
+        where T : ParsingEvent
+    {
+        T? found = Peek() as T;
+        if (found is not null) _next = null;
+        return found;
+    }
+
+    private ParsingEvent Peek()
+    {
+        if (_next is not null) return _next;
+        try
+        {
+            if (_parser.MoveNext() && _parser.Current is { } current) _next = current;
+        }
+        catch (Exception exception) when (exception is InvalidOperationException or ArgumentException or IndexOutOfRangeException or FormatException or OverflowException)
+        {
+            // The scanner meets some malformed texts (an unclosed key at the end of a line is one) in a state that it did not foresee.
+            throw new YamlException(_end, _end, "the text makes no sense here", exception);
+        }
+
+        if (_next is null) throw new YamlException(_end, _end, "the text ends too early");
+        _end = _next.End;
+        return _next;
+    }
+}
