@@ -30,7 +30,7 @@ internal static class SignSample
                 pen.Line(left, right, Tone.Wall, 1.6f, StairwellLayer.Dash);
                 break;
             case Sign.Unreached:
-                DeviceLayer.DrawWarning(box.Centre, pen);
+                DeviceSigns.DrawWarning(box.Centre, pen);
                 break;
             case Sign.Repeater:
                 RepeaterLayer.DrawNumber(1, box.Centre, pen);
