@@ -24,8 +24,9 @@ internal static class Application
             ParseResult parsed = MeshSimCommand.Make(terminal).Parse(args, new ParserConfiguration { ResponseFileTokenReplacer = null });
             if (parsed.Action is ParseErrorAction) throw new InputException(ParseProblem.Lines(parsed));
 
-            var configuration = new InvocationConfiguration { Output = terminal.Output, Error = terminal.Error, EnableDefaultExceptionHandler = false };
-            return await parsed.InvokeAsync(configuration, stopping);
+            return await parsed.InvokeAsync(
+                new InvocationConfiguration { Output = terminal.Output, Error = terminal.Error, EnableDefaultExceptionHandler = false },
+                stopping);
         }
         catch (InputException problem)
         {

@@ -12,7 +12,8 @@ internal sealed class HelpWithExamples : SynchronousCommandLineAction
     private readonly HelpAction help;
     private readonly (string Heading, string Text)[] rootSections;
 
-    private HelpWithExamples(HelpAction help, (string Heading, string Text)[] rootSections) => (this.help, this.rootSections) = (help, rootSections);
+    private HelpWithExamples(HelpAction help, (string Heading, string Text)[] rootSections) =>
+        (this.help, this.rootSections) = (help, rootSections);
 
     /// <summary>Puts it in the place of a root's own help.</summary>
     /// <param name="root">The root.</param>
@@ -32,7 +33,11 @@ internal sealed class HelpWithExamples : SynchronousCommandLineAction
         Command command = parseResult.CommandResult.Command;
         (string, string)[] sections = command is IHasExample has ? [("Example", has.Example)] : rootSections;
         foreach ((string heading, string text) in sections)
-            parseResult.InvocationConfiguration.Output.Write($"{heading}:\n{string.Concat(text.Split('\n').Select(line => $"  {line}\n"))}\n");
+        {
+            string indented = string.Concat(text.Split('\n').Select(line => $"  {line}\n"));
+            parseResult.InvocationConfiguration.Output.Write($"{heading}:\n{indented}\n");
+        }
+
         return code;
     }
 }

@@ -29,7 +29,7 @@ internal static class LinksWork
     {
         Link[] shown = [.. coverage.Links.Where(link => all || LinksTable.IsHeard(link))];
         int hidden = coverage.Links.Length - shown.Length;
-        string rest = hidden == 0 ? "" : TextTable.Paragraph($"{Figures.Counted(hidden, "further pair")} do not hear each other; --all shows them.", width);
-        return TextTable.Render(LinksTable.Of(coverage, shown), width) + rest;
+        string table = TextTable.Render(LinksTable.Of(coverage, shown), width);
+        return hidden == 0 ? table : table + TextTable.Paragraph($"Not heard: {Figures.Counted(hidden, "further pair")}; --all shows them.", width);
     }
 }

@@ -18,21 +18,26 @@ internal static class LossWork
     /// <summary>Computes and writes what a construction costs, or lists the catalogue.</summary>
     public static ExitCode Run(LossCommand shape, ParseResult parsed, Terminal terminal)
     {
-        int asked = new[] { parsed.GetValue(shape.Construction) is not null, parsed.GetValue(shape.Layers) is not null, parsed.GetValue(shape.List) }.Count(isAsked => isAsked);
-        if (asked != 1) throw new InputException("error: give one of NAME, --layers or --list; see meshsim loss --help");
+        bool[] asked = [parsed.GetValue(shape.Construction) is not null, parsed.GetValue(shape.Layers) is not null, parsed.GetValue(shape.List)];
+        if (asked.Count(isAsked => isAsked) != 1) throw new InputException("error: give one of NAME, --layers or --list; see meshsim loss --help");
 
         string? file = parsed.GetValue(shape.Out);
         Result.Refuse(file);
         bool json = parsed.GetValue(shape.Json);
-        Result.Write(terminal, file, parsed.GetValue(shape.List) ? Catalogue(json, terminal.Width) : Losses(shape, parsed, json, terminal.Width));
+        string result = parsed.GetValue(shape.List) ? Catalogue(json, terminal.Width) : Losses(shape, parsed, json, terminal.Width);
+        Result.Write(terminal, file, result);
         return ExitCode.Done;
     }
 
     private static string Losses(LossCommand shape, ParseResult parsed, bool json, int width)
     {
-        Construction construction = parsed.GetValue(shape.Layers) is { } layers ? OwnBuildUp(layers) : Find(parsed.GetRequiredValue(shape.Construction)!);
+        Construction construction = parsed.GetValue(shape.Layers) is { } layers
+            ? OwnBuildUp(layers)
+            : Find(parsed.GetRequiredValue(shape.Construction)!);
         var losses = LossesJson.Of(construction, parsed.GetRequiredValue(shape.Frequency), parsed.GetRequiredValue(shape.Angle));
-        return json ? JsonText.Of(losses) : TextTable.Paragraph(Answer(losses, construction), width) + "\n" + TextTable.Render(LossesTable.Of(losses), width);
+        return json
+            ? JsonText.Of(losses)
+            : TextTable.Paragraph(Answer(losses, construction), width) + "\n" + TextTable.Render(LossesTable.Of(losses), width);
     }
 
     private static string Catalogue(bool json, int width)
@@ -50,7 +55,8 @@ internal static class LossWork
             .Select(loss => $"{Figures.Tenths(loss.PlanningLossDb)} dB at {Figures.Plain(loss.FrequencyMegahertz)} MHz");
         double angle = losses.Losses.Min(loss => loss.AngleDegrees);
         string way = angle == 0 ? "straight through" : $"at {Figures.Plain(angle)} degrees";
-        return $"{losses.Construction} ({losses.Description}) costs, {way}: {string.Join("; ", straight)}. Build-up: {LossesTable.BuildUp(construction)}.";
+        return $"{losses.Construction} ({losses.Description}) costs, {way}: {string.Join("; ", straight)}. "
+            + $"Build-up: {LossesTable.BuildUp(construction)}.";
     }
 
     private static Construction Find(string name) =>
@@ -76,7 +82,9 @@ internal static class LossWork
 
     private static string Problem(LayerProblem problem)
     {
-        string help = problem.Kind == LayerProblemKind.UnknownMaterial ? "; " + KnownNames.Help(problem.Text, Catalogues.MaterialNames, "materials") : "";
+        string help = problem.Kind == LayerProblemKind.UnknownMaterial
+            ? "; " + KnownNames.Help(problem.Text, Catalogues.MaterialNames, "materials")
+            : "";
         return FormattableString.Invariant($"--layers({1 + problem.Start}): error: {problem.Message}{help}");
     }
 }

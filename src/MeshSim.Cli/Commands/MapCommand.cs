@@ -24,7 +24,11 @@ internal sealed class MapCommand : Command, IHasExample
     public StudyArguments Study { get; } = new();
 
     /// <summary>One storey alone.</summary>
-    public Option<string?> Storey { get; } = new("--storey") { Description = "One storey alone; without it, all", HelpName = "NAME" };
+    public Option<string?> Storey { get; } = new("--storey")
+    {
+        Description = "One storey alone; without it, all",
+        HelpName = "NAME",
+    };
 
     /// <summary>Step and height.</summary>
     public GridArguments Grid { get; } = new();

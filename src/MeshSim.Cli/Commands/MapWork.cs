@@ -33,7 +33,8 @@ internal static class MapWork
         }).ToList());
 
         folder?.Complete();
-        terminal.Output.Write(parsed.GetValue(shape.Study.Json) ? Json(all, request.Options, folder is null ? null : names) : Text(all, terminal.Width));
+        bool json = parsed.GetValue(shape.Study.Json);
+        terminal.Output.Write(json ? Json(all, request.Options, folder is null ? null : names) : Text(all, terminal.Width));
         if (folder is not null) terminal.Error.Write($"The pictures are in {path}\n");
         return CoverageText.Code([.. all.Select(maps => maps.Coverage)]);
     }

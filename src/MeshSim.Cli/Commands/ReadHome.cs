@@ -18,6 +18,8 @@ internal sealed record ReadHome(Home Home, ImmutableArray<Diagnostic> Notices)
 
         HomeReadResult result = HomeFolder.Read(folder);
         foreach (Diagnostic notice in result.Notices) terminal.Error.Write($"{notice}\n");
-        return result.Home is { } home ? new(home, result.Notices) : throw new InputException([.. result.Problems.Select(problem => problem.ToString())]);
+        return result.Home is { } home
+            ? new(home, result.Notices)
+            : throw new InputException([.. result.Problems.Select(problem => problem.ToString())]);
     }
 }

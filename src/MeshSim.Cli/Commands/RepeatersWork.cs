@@ -18,11 +18,11 @@ internal static class RepeatersWork
         string? file = parsed.GetValue(shape.Out);
         Result.Refuse(file);
         StudyRequest request = StudyRequest.Read(shape.Study, parsed, terminal);
-        List<(NetworkCoverage Coverage, RepeaterPlacement Placement)> answers = Steps.Show(terminal, step => request.Networks.Select(network =>
+        var answers = Steps.Show(terminal, step => request.Networks.Select(network =>
         {
             step($"Placing repeaters of {network.Name}");
             NetworkCoverage coverage = CoverageStudy.Run(request.Home, network, request.Options);
-            return (coverage, CoverageStudy.Repeaters(coverage, request.Options));
+            return (Coverage: coverage, Placement: CoverageStudy.Repeaters(coverage, request.Options));
         }).ToList());
 
         string result = parsed.GetValue(shape.Study.Json)
@@ -34,7 +34,8 @@ internal static class RepeatersWork
 
     private static string Section(NetworkCoverage coverage, RepeaterPlacement placement, int width)
     {
-        string answer = TextTable.Paragraph(RepeaterWords.Answer(coverage, placement), width) + TextTable.Paragraph(CoverageWords.Basis(coverage), width);
+        string answer = TextTable.Paragraph(RepeaterWords.Answer(coverage, placement), width)
+            + TextTable.Paragraph(CoverageWords.Basis(coverage), width);
         return placement.Repeaters.IsEmpty ? answer : answer + "\n" + TextTable.Render(RepeatersTable.Of(placement), width);
     }
 }

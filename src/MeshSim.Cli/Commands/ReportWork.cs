@@ -23,13 +23,15 @@ internal static class ReportWork
         {
             ImmutableArray<NetworkAnswer> all =
                 [.. request.Networks.Select(network => NetworkAnswer.Of(request.Home, network, request.Storeys(null), request.Options, step))];
-            ReportFiles.Fill(folder, new(request.Home, [.. request.Notices.Select(notice => notice.ToString())], request.Options, all), step);
+            ImmutableArray<string> notices = [.. request.Notices.Select(notice => notice.ToString())];
+            ReportFiles.Fill(folder, new(request.Home, notices, request.Options, all), step);
             return all;
         });
 
         folder.Complete();
         string page = Path.Combine(path, ReportFiles.Page);
-        terminal.Output.Write(parsed.GetValue(shape.Study.Json) ? JsonText.Of(ReportJson.Of(request.Home, answers, page)) : Text(answers, page, terminal.Width));
+        bool json = parsed.GetValue(shape.Study.Json);
+        terminal.Output.Write(json ? JsonText.Of(ReportJson.Of(request.Home, answers, page)) : Text(answers, page, terminal.Width));
         return CoverageText.Code([.. answers.Select(answer => answer.Coverage)]);
     }
 

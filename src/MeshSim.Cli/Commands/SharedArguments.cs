@@ -6,7 +6,11 @@ namespace MeshSim.Cli.Commands;
 internal static class SharedArguments
 {
     /// <summary>The home folder.</summary>
-    public static Argument<string> Home() => new("home") { Description = "The home folder: home.yaml, devices.csv and what belongs to them", HelpName = "HOME" };
+    public static Argument<string> Home() => new("home")
+    {
+        Description = "The home folder: home.yaml, devices.csv and what belongs to them",
+        HelpName = "HOME",
+    };
 
     /// <summary>JSON instead of text.</summary>
     public static Option<bool> Json() => new("--json") { Description = "JSON instead of text" };

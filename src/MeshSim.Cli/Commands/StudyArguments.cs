@@ -10,7 +10,11 @@ internal sealed class StudyArguments
     public Argument<string> Home { get; } = SharedArguments.Home();
 
     /// <summary>One network alone.</summary>
-    public Option<string?> Network { get; } = new("--network") { Description = "One network alone; without it, all of the home", HelpName = "NAME" };
+    public Option<string?> Network { get; } = new("--network")
+    {
+        Description = "One network alone; without it, all of the home",
+        HelpName = "NAME",
+    };
 
     /// <summary>The state of the house.</summary>
     public Option<string?> State { get; } = new("--state")

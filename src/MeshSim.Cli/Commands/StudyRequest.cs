@@ -26,7 +26,10 @@ internal sealed record StudyRequest(Home Home, ImmutableArray<Diagnostic> Notice
 
     /// <summary>The same on a grid of the command line's step and height.</summary>
     public StudyRequest On(GridArguments grid, ParseResult parsed) =>
-        this with { Options = Options with { GridStepMetres = parsed.GetValue(grid.Step), ProbeHeightMetres = parsed.GetValue(grid.Height) } };
+        this with
+        {
+            Options = Options with { GridStepMetres = parsed.GetValue(grid.Step), ProbeHeightMetres = parsed.GetValue(grid.Height) },
+        };
 
     /// <summary>The storeys chosen: one by name, else all.</summary>
     /// <exception cref="InputException">The name is unknown.</exception>
@@ -39,5 +42,6 @@ internal sealed record StudyRequest(Home Home, ImmutableArray<Diagnostic> Notice
     private static T Find<T>(IReadOnlyCollection<T> all, Func<T, string> nameOf, string name, string what)
         where T : class =>
         all.FirstOrDefault(item => nameOf(item) == name)
-        ?? throw new InputException($"error: {KnownNames.Quote(name)} is none of the home's {what}; {KnownNames.Help(name, [.. all.Select(nameOf)], what)}");
+        ?? throw new InputException(
+            $"error: {KnownNames.Quote(name)} is none of the home's {what}; {KnownNames.Help(name, [.. all.Select(nameOf)], what)}");
 }

@@ -44,7 +44,8 @@ internal sealed record StoreyJson(string Storey, int Rooms, int Walls, int Doors
         storey.Objects.Length,
         storey.Floor?.Construction.Value);
 
-    private static int Count(Storey storey, OpeningKind kind) => storey.Walls.Sum(wall => wall.Openings.Count(opening => opening.Kind == kind));
+    private static int Count(Storey storey, OpeningKind kind) =>
+        storey.Walls.Sum(wall => wall.Openings.Count(opening => opening.Kind == kind));
 }
 
 /// <summary>One network in numbers. The coordinator counts as a device, and as neither router nor end device.</summary>

@@ -37,7 +37,8 @@ internal static class JsonText
 
         public override void Write(Utf8JsonWriter writer, double value, JsonSerializerOptions options)
         {
-            if (double.IsFinite(value)) writer.WriteNumberValue(double.Parse(value.ToString("G12", CultureInfo.InvariantCulture), CultureInfo.InvariantCulture));
+            string figure = value.ToString("G12", CultureInfo.InvariantCulture);
+            if (double.IsFinite(value)) writer.WriteNumberValue(double.Parse(figure, CultureInfo.InvariantCulture));
             else writer.WriteNullValue();
         }
     }

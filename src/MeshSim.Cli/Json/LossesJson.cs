@@ -20,7 +20,11 @@ internal sealed record LossesJson(
         construction.Source,
         LayerJson.Of(construction),
         StatedLossJson.Of(construction),
-        [.. frequenciesMegahertz.SelectMany(megahertz => anglesDegrees.Select(angle => SlabLossJson.Of(construction, new(megahertz), angle)))]);
+        [
+            .. from megahertz in frequenciesMegahertz
+               from angle in anglesDegrees
+               select SlabLossJson.Of(construction, new(megahertz), angle),
+        ]);
 }
 
 /// <summary>

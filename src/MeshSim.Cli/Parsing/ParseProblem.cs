@@ -20,12 +20,15 @@ internal static class ParseProblem
         return [.. problems.Select(problem => $"error: {problem}; {help}")];
     }
 
-    private static string OneLine(string message) => string.Join(' ', message.TrimEnd('.').Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
+    private static string OneLine(string message) =>
+        string.Join(' ', message.TrimEnd('.').Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
 
     private static string Unmatched(string token, Command command)
     {
-        string[] known = token.StartsWith('-') ? [.. command.Options.Select(option => option.Name)] : [.. command.Subcommands.Select(sub => sub.Name)];
-        string what = token.StartsWith('-') ? "options" : "commands";
+        bool isOption = token.StartsWith('-');
+        string what = isOption ? "options" : "commands";
+        IEnumerable<Symbol> symbols = isOption ? command.Options : command.Subcommands;
+        string[] known = [.. symbols.Select(symbol => symbol.Name)];
         return known.Length == 0
             ? $"{KnownNames.Quote(token)} is one word too many"
             : $"{KnownNames.Quote(token)} is not known here: {KnownNames.Help(token, known, what)}";

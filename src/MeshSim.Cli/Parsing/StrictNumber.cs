@@ -17,7 +17,8 @@ internal static class StrictNumber
     /// <returns>What is wrong with it; null when nothing.</returns>
     public static string? Read(string text, ValidRange range, out double value)
     {
-        bool isNumber = double.TryParse(text, NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out value);
+        const NumberStyles PlainNumber = NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint;
+        bool isNumber = double.TryParse(text, PlainNumber, CultureInfo.InvariantCulture, out value);
         if (isNumber && double.IsFinite(value)) return range.Contains(value) ? null : $"{text} is outside {range}";
         return text.Contains(',', StringComparison.Ordinal)
             ? $"\"{text}\" is not a number: write a decimal point, as in {text.Replace(',', '.')}; several values are separated by spaces"

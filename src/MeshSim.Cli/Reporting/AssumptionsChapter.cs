@@ -3,6 +3,7 @@ using MeshSim.Cli.Tables;
 using MeshSim.Cli.Wording;
 using MeshSim.Devices;
 using MeshSim.FloorPlans;
+using MeshSim.Propagation;
 
 namespace MeshSim.Cli.Reporting;
 
@@ -22,10 +23,16 @@ internal static class AssumptionsChapter
         PlanningParameters parameters = content.Home.Parameters;
         yield return $"A link is planned with when it holds in {Figures.Percent(parameters.Availability)} % of cases, with a scatter of "
             + $"{parameters.Shadowing} (one standard deviation) around the computed level.";
-        yield return $"Path-loss exponent {Figures.Plain(parameters.Exponent)}; each wall, opening, object and floor on the straight line is counted by itself.";
-        yield return $"Maps: a point every {Figures.Plain(content.Options.GridStepMetres)} m at {Figures.Plain(content.Options.ProbeHeightMetres)} m above the floor.";
-        yield return "Reflections, furniture, people and other transmitters are not drawn; the scatter stands for them. A real house can differ by 10 dB and more on a single link.";
+        yield return $"Path-loss model {ModelWords.Of(content.Options.Model)}{ModelRemark(content)}.";
+        yield return $"Maps: a point every {Figures.Plain(content.Options.GridStepMetres)} m "
+            + $"at {Figures.Plain(content.Options.ProbeHeightMetres)} m above the floor.";
+        yield return "Reflections, furniture, people and other transmitters are not drawn; the scatter stands for them. "
+            + "A real house can differ by 10 dB and more on a single link.";
     }
+
+    private static string ModelRemark(ReportContent content) => content.Options.Model == ModelName.LogDistance
+        ? $", exponent {Figures.Plain(content.Home.Parameters.Exponent)}; each wall, opening, object and floor on the straight line is counted by itself"
+        : ", for comparison; the recommendations of this program are meant for log-distance";
 
     private static Table Radios(Home home) => new(
         [new("Network"), new("Radio"), new("Sends dBm", true), new("Hears down to dBm", true), new("Most hops", true), new("Source")],
@@ -39,12 +46,19 @@ internal static class AssumptionsChapter
 
     private static Table Constructions(Home home) => new(
         [new("Construction"), new("Build-up (mm) or stated loss"), new("Source")],
-        [.. Used(home.FloorPlan).Select(name => home.Constructions[name]).Select(c => ImmutableArray.Create(c.Name.Value, LossesTable.BuildUp(c), c.Source))]);
+        [
+            .. from name in Used(home.FloorPlan)
+               let construction = home.Constructions[name]
+               select ImmutableArray.Create(name.Value, LossesTable.BuildUp(construction), construction.Source),
+        ]);
 
     private static Table Mountings(Home home) => new(
         [new("Mounting"), new("Description"), new("Devices", true), new("Source")],
-        [.. home.Devices.GroupBy(device => device.Mounting.Name).OrderBy(group => group.Key, StringComparer.Ordinal).Select(group => ImmutableArray.Create(
-            group.Key, group.First().Mounting.Description, Figures.Count(group.Count()), group.First().Mounting.Source))]);
+        [
+            .. from hidden in home.Devices.GroupBy(device => device.Mounting.Name).OrderBy(sameName => sameName.Key, StringComparer.Ordinal)
+               let mounting = hidden.First().Mounting
+               select ImmutableArray.Create(mounting.Name, mounting.Description, Figures.Count(hidden.Count()), mounting.Source),
+        ]);
 
     private static IEnumerable<ConstructionName> Used(FloorPlan plan) => plan.Storeys
         .SelectMany(storey => storey.Walls.Select(wall => wall.Construction)

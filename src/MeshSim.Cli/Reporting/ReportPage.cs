@@ -24,6 +24,7 @@ internal static class ReportPage
     public static string Of(ReportContent content)
     {
         string title = $"{content.Home.Name}: radio coverage";
+        string body = string.Concat(Chapters.Select(chapter => Html.Section(chapter.Id, chapter.Heading, chapter.Body(content))));
         string contents = string.Concat(Chapters.Select(chapter => $"<li><a href=\"#{chapter.Id}\">{Html.Text(chapter.Heading)}</a></li>\n"));
         return $"""
             <!DOCTYPE html>
@@ -39,7 +40,7 @@ internal static class ReportPage
             <h1>{Html.Text(title)}</h1>
             {Html.Paragraph(Basis(content), "basis")}<nav><ul>
             {contents}</ul></nav>
-            {string.Concat(Chapters.Select(chapter => Html.Section(chapter.Id, chapter.Heading, chapter.Body(content))))}<footer><p>{Html.Text(Provenance())}</p></footer>
+            {body}<footer><p>{Html.Text(Provenance())}</p></footer>
             </body>
             </html>
 

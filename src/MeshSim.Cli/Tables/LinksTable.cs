@@ -26,7 +26,8 @@ internal static class LinksTable
         {
             Notes =
             [
-                $"Margin: how far the weaker direction lies above the weakest usable level. Good from {coverage.DesignMargin} on: only good links are planned with.",
+                "Margin: how far the weaker direction lies above the weakest usable level. "
+                + $"Good from {coverage.DesignMargin} on: only good links are planned with.",
                 .. extrapolated ? ["* A material used outside the frequencies at which it was measured."] : ImmutableArray<string>.Empty,
             ],
         };
@@ -48,10 +49,16 @@ internal static class LinksTable
 
     private static string Through(PathLoss loss)
     {
-        LossItem[] obstacles = [.. loss.Items.Where(item => item.Kind != LossKind.Distance && item.Loss.Value >= LeastShownDb).OrderByDescending(item => item.Loss.Value)];
+        LossItem[] obstacles =
+        [
+            .. loss.Items
+                .Where(item => item.Kind != LossKind.Distance && item.Loss.Value >= LeastShownDb)
+                .OrderByDescending(item => item.Loss.Value),
+        ];
         if (obstacles.Length == 0) return "air alone";
 
-        IEnumerable<string> named = obstacles.Take(ObstaclesShown).Select(item => $"{item.Name} {Figures.Decibels(item.Loss)}{(item.IsExtrapolated ? "*" : "")}");
+        IEnumerable<string> named = obstacles.Take(ObstaclesShown)
+            .Select(item => $"{item.Name} {Figures.Decibels(item.Loss)}{(item.IsExtrapolated ? "*" : "")}");
         int more = obstacles.Length - ObstaclesShown;
         return string.Join("; ", more > 0 ? named.Append(FormattableString.Invariant($"{more} more")) : named);
     }

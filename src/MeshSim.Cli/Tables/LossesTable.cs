@@ -10,14 +10,22 @@ internal static class LossesTable
 {
     /// <summary>One construction, a line for each frequency and angle.</summary>
     public static Table Of(LossesJson losses) => new(
-        [new("MHz", true), new("Angle", true), new("Planning dB", true), new("Slab TE dB", true), new("Slab TM dB", true), new("Reflected TE dB", true), new("Reflected TM dB", true)],
+        [
+            new("MHz", true), new("Angle", true), new("Planning dB", true), new("Slab TE dB", true), new("Slab TM dB", true),
+            new("Reflected TE dB", true), new("Reflected TM dB", true),
+        ],
         [.. losses.Losses.Select(Row)])
     {
         Notes =
         [
-            "Angle: degrees from straight through. Planning: what every command uses; the power averaged over both polarisations and over thicknesses within 10 %.",
-            losses.Layers.IsEmpty ? "The loss is stated, not computed, so there is no slab to solve." : "Slab: the exact build-up with parallel faces, ITU-R P.2040.",
-            .. losses.Losses.Any(loss => loss.IsExtrapolated) ? ["* Used outside the frequencies at which it was measured."] : ImmutableArray<string>.Empty,
+            "Angle: degrees from straight through. Planning: what every command uses; the power averaged over both polarisations "
+            + "and over thicknesses within 10 %.",
+            losses.Layers.IsEmpty
+                ? "The loss is stated, not computed, so there is no slab to solve."
+                : "Slab: the exact build-up with parallel faces, ITU-R P.2040.",
+            .. losses.Losses.Any(loss => loss.IsExtrapolated)
+                ? ["* Used outside the frequencies at which it was measured."]
+                : ImmutableArray<string>.Empty,
         ],
     };
 

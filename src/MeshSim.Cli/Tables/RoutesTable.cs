@@ -10,7 +10,10 @@ internal static class RoutesTable
 {
     /// <summary>The table of a coverage.</summary>
     public static Table Of(NetworkCoverage coverage) => new(
-        [new("Device"), new("Where"), new("Way to the coordinator"), new("Hops", true), new("Margin dB", true), new("Arrive %", true), new("Ways", true)],
+        [
+            new("Device"), new("Where"), new("Way to the coordinator"), new("Hops", true), new("Margin dB", true), new("Arrive %", true),
+            new("Ways", true),
+        ],
         [.. coverage.Devices.OrderBy(reach => reach.IsReached).Select(reach => Row(coverage, reach))])
     {
         Notes =
@@ -22,10 +25,17 @@ internal static class RoutesTable
 
     private static ImmutableArray<string> Row(NetworkCoverage coverage, DeviceReach reach)
     {
-        string place = CoverageWords.Place(coverage.Home, reach.Device);
-        return reach.Route is { } route
-            ? [reach.Device.Value, place, Way(route), Figures.Count(route.Hops), Figures.Decibels(route.WeakestMargin), Figures.Percent(route.Delivery), Figures.Count(reach.DisjointRoutes)]
-            : [reach.Device.Value, place, $"NONE: {Shortfall.InWords(coverage, reach)}", "", "", "", Figures.Count(reach.DisjointRoutes)];
+        Route? route = reach.Route;
+        return
+        [
+            reach.Device.Value,
+            CoverageWords.Place(coverage.Home, reach.Device),
+            route is null ? $"NONE: {Shortfall.InWords(coverage, reach)}" : Way(route),
+            route is null ? "" : Figures.Count(route.Hops),
+            route is null ? "" : Figures.Decibels(route.WeakestMargin),
+            route is null ? "" : Figures.Percent(route.Delivery),
+            Figures.Count(reach.DisjointRoutes),
+        ];
     }
 
     private static string Way(Route route) =>

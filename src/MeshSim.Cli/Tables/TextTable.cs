@@ -30,7 +30,8 @@ internal static class TextTable
 
     private static int[] Widths(Table table, int width)
     {
-        int[] widths = [.. table.Columns.Select((column, c) => table.Rows.Select(row => row[c].Length).Append(column.Heading.Length).Max())];
+        int[] widths =
+            [.. table.Columns.Select((column, c) => table.Rows.Select(row => row[c].Length).Append(column.Heading.Length).Max())];
         int excess = widths.Sum() + (Gap * (widths.Length - 1)) - width;
 
         // The widest column of words gives way first, one character at a time: at these sizes simplicity wins.

@@ -63,7 +63,7 @@ public sealed class LinksWorkTests
         Run all = await Run.Of("links", Run.TinShed, "--all");
 
         few.Code.Should().Be(1, "a device is unreachable");
-        few.Output.Should().Contain("1 further pair").And.NotContain("none");
+        few.Output.Should().Contain("Not heard: 1 further pair").And.NotContain("none");
         all.Output.Should().NotContain("further pair").And.Contain("none");
     }
 
