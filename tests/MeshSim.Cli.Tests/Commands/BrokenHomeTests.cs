@@ -5,7 +5,7 @@ public sealed class BrokenHomeTests
 {
     private static readonly (string Name, string File, Func<string, string> Break, string Place)[] Defects =
     [
-        ("an unknown key", "home.yaml", text => text.Replace("ceiling:", "cieling:", StringComparison.Ordinal), "home.yaml(5,"),
+        ("an unknown key", "home.yaml", text => text.Replace("ceiling:", "cieling:", StringComparison.Ordinal), "home.yaml(6,5)"),
         ("a decimal comma", "devices.csv", text => text.Replace(",7.5,2,1,", ",\"7,5\",2,1,", StringComparison.Ordinal), "devices.csv(5,"),
         ("an unknown network", "devices.csv", text => text.Replace("water meter,meters", "water meter,metres", StringComparison.Ordinal), "devices.csv(7,"),
         ("an empty file", "home.yaml", _ => "", "home.yaml(1,1)"),
