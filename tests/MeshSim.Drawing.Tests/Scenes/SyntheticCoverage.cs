@@ -93,8 +93,14 @@ internal static class SyntheticCoverage
         DisjointRoutes = 0,
         NearestLink = nearest is null ? null : new()
         {
-            From = new(device), To = new(nearest), PathLoss = new("synthetic", 5, []), Received = new(-96), Reverse = new(-95), Margin = new(2.2),
-            Delivery = 0.6, ReverseDelivery = 0.6,
+            From = new(device),
+            To = new(nearest),
+            PathLoss = new("synthetic", 5, []),
+            Received = new(-96),
+            Reverse = new(-95),
+            Margin = new(2.2),
+            Delivery = 0.6,
+            ReverseDelivery = 0.6,
         },
     };
 }

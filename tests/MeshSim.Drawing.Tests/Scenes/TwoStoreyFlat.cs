@@ -23,10 +23,26 @@ internal static class TwoStoreyFlat
         HopLimit = 5,
         Radio = new()
         {
-            Name = "ieee802154-2450", Description = "2.4 GHz mesh", Standard = "IEEE 802.15.4", FirstCarrier = new(2405), FirstChannel = 11, LastChannel = 26,
-            ChannelStepMegahertz = 5, Topology = Topology.Mesh, Modulation = Modulation.OQpsk, BitRateKilobitsPerSecond = 250,
-            NoiseBandwidthKilohertz = 2000, Sensitivity = new(-97), SensitivityFrameOctets = 20, NoiseFigure = new(8), TransmitPower = new(5),
-            AntennaGain = Decibels.Zero, HopLimit = 5, FrameOctets = 60, OverheadOctets = 6, Source = "assumed",
+            Name = "ieee802154-2450",
+            Description = "2.4 GHz mesh",
+            Standard = "IEEE 802.15.4",
+            FirstCarrier = new(2405),
+            FirstChannel = 11,
+            LastChannel = 26,
+            ChannelStepMegahertz = 5,
+            Topology = Topology.Mesh,
+            Modulation = Modulation.OQpsk,
+            BitRateKilobitsPerSecond = 250,
+            NoiseBandwidthKilohertz = 2000,
+            Sensitivity = new(-97),
+            SensitivityFrameOctets = 20,
+            NoiseFigure = new(8),
+            TransmitPower = new(5),
+            AntennaGain = Decibels.Zero,
+            HopLimit = 5,
+            FrameOctets = 60,
+            OverheadOctets = 6,
+            Source = "assumed",
         },
     };
 
@@ -125,8 +141,17 @@ internal static class TwoStoreyFlat
 
     private static Device Device(string id, string kind, PowerSource power, Role role, StoreyName storey, double x, double y, string room) => new()
     {
-        Id = new(id), Name = id, Network = new("plugs"), Kind = kind, Power = power, Role = role, Storey = storey, Point = At(x, y),
-        HeightMetres = 1, Room = new(room), Mounting = Surface,
+        Id = new(id),
+        Name = id,
+        Network = new("plugs"),
+        Kind = kind,
+        Power = power,
+        Role = role,
+        Storey = storey,
+        Point = At(x, y),
+        HeightMetres = 1,
+        Room = new(room),
+        Mounting = Surface,
     };
 
     private static ImmutableDictionary<ConstructionName, Construction> Constructions() =>
@@ -135,7 +160,11 @@ internal static class TwoStoreyFlat
 
     private static Construction Layered(string name, double thicknessMetres) => new()
     {
-        Name = new(name), Description = name, Use = ConstructionUse.Wall, Spread = new(2), Source = "assumed",
+        Name = new(name),
+        Description = name,
+        Use = ConstructionUse.Wall,
+        Spread = new(2),
+        Source = "assumed",
         Layers = [new(new() { Name = name, Edition = "assumed", A = 4, B = 0, C = 0.02, D = 0, FrequencyGigahertz = new(1, 40, "GHz"), Source = "assumed" }, thicknessMetres)],
     };
 
@@ -148,7 +177,11 @@ internal static class TwoStoreyFlat
     private static Wall Inner(string name, PlanPoint start, PlanPoint end, string construction, params ReadOnlySpan<Opening> openings) =>
         new()
         {
-            Name = name, Start = start, End = end, Construction = new(construction), Openings = [.. openings],
+            Name = name,
+            Start = start,
+            End = end,
+            Construction = new(construction),
+            Openings = [.. openings],
             Rooms = [.. name.Split(" | ").Select(room => new RoomName(room))],
         };
 
