@@ -40,6 +40,17 @@ public sealed class OpeningPlacementTests
     }
 
     [Fact]
+    public void A_door_can_name_its_wall_by_a_line_that_holds_it()
+    {
+        Storey storey = Sound(Flat with { Openings = [Door("door", new WallPlace.Line(Point(2, 6), Point(2, 0)), 3, 0.8)] });
+
+        storey.Walls.Single(wall => wall.Name == "hall | lounge").Openings.Should().ContainSingle()
+            .Which.OffsetMetres.Should().BeApproximately(0.5, OffsetTolerance);
+        StoreyBuilder.Build(Flat with { Openings = [Door("door", new WallPlace.Line(Point(3, 6), Point(3, 0)), 3, 0.8)] })
+            .Problems.Should().ContainSingle().Which.Wrong.Should().Be("no wall lies on the line (3, 6) to (3, 0)");
+    }
+
+    [Fact]
     public void Doors_of_one_wall_are_kept_in_order_however_they_were_listed()
     {
         Storey storey = Sound(Flat with
