@@ -58,11 +58,8 @@ internal sealed class CutSearch : IDisposable
         NodeSet nothing = goals[0].Graph.NothingChosen();
         foreach (int[] cut in MissedBy(goal => goal.CutsMissedBy(nothing))) Add(cut);
         Relax();
-        for (int round = 0; round < limit.Rounds && !IsDone; round++)
-        {
-            SolveExactly(limit.NodesPerRound);
+        for (int round = 0; round < limit.Rounds && !IsDone && SolveExactly(limit.NodesPerRound); round++)
             if (!IsDone) Relax();
-        }
 
         return new(best, lower);
     }
@@ -90,24 +87,19 @@ internal sealed class CutSearch : IDisposable
         }
     }
 
-    private void SolveExactly(int nodes)
+    /// <summary>False when the work given to it ended without an answer: asking again would end there again.</summary>
+    private bool SolveExactly(int nodes)
     {
         MasterAnswer answer = master.Solve(upper == int.MaxValue ? null : upper, nodes);
         Raise(answer.LowerBound);
-        if (IsDone || answer.Outlets is not { } outlets) return;
+        if (answer.Outlets is not { } outlets) return false;
 
         NodeSet chosen = goals[0].Graph.Chosen(outlets);
-        int[][] missed = [.. MissedBy(goal => goal.CutsMissedBy(chosen))];
-        foreach (int[] cut in missed) Add(cut);
-        if (missed.Length == 0)
-        {
-            Keep(outlets);
-            return;
-        }
-
+        foreach (int[] cut in MissedBy(goal => goal.CutsMissedBy(chosen))) Add(cut);
         double[] shares = new double[costs.Length];
         foreach (int outlet in outlets) shares[outlet] = 1;
         Offer(shares);
+        return true;
     }
 
     private void Raise(double bound) =>

@@ -23,7 +23,9 @@ public sealed class RepeaterProblem
     /// <param name="outletCount">Number of outlets, 0 or more.</param>
     /// <param name="hopLimit">Most links in a row, 1 or more.</param>
     /// <param name="designMargin">The margin that a link must have to count.</param>
-    /// <param name="margin">Asked once for each pair of nodes of which at least one can pass frames on; the first node is the lower.</param>
+    /// <param name="margin">
+    /// Asked once for each pair of nodes of which at least one can pass frames on, the lower node first; from several threads.
+    /// </param>
     /// <exception cref="ArgumentException">There is no such coordinator, it passes nothing on, or a margin is not a number.</exception>
     public RepeaterProblem(
         ImmutableArray<bool> relays, int coordinator, int outletCount, int hopLimit, Decibels designMargin, MarginBetween margin)
@@ -81,18 +83,16 @@ public sealed class RepeaterProblem
     {
         double[] answers = new double[NodeCount * NodeCount];
         Array.Fill(answers, double.NegativeInfinity);
-        for (int a = 0; a < NodeCount; a++)
+        Parallel.For(0, NodeCount, a =>
         {
             for (int b = a + 1; b < NodeCount; b++)
             {
                 if (!CanRelay(a) && !CanRelay(b)) continue;
                 double marginDb = margin(a, b).Value;
-                if (double.IsNaN(marginDb)) throw new ArgumentException("a margin is not a number", nameof(margin));
                 answers[(a * NodeCount) + b] = marginDb;
                 answers[(b * NodeCount) + a] = marginDb;
             }
-        }
-
-        return answers;
+        });
+        return Array.Exists(answers, double.IsNaN) ? throw new ArgumentException("a margin is not a number", nameof(margin)) : answers;
     }
 }

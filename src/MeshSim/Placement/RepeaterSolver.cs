@@ -55,33 +55,37 @@ public static class RepeaterSolver
 
     private static int[] PickAmongFewest(ReachGoal all, ImmutableArray<int> needy, int[] outlets, CutPool pool, WorkLimit limit)
     {
-        IReadOnlyList<ReachGoal> goals = [all];
-        int[] equal = [.. Enumerable.Repeat(1, all.Graph.Problem.OutletCount)];
-        for (bool isRaised = true; isRaised;)
+        RepeaterProblem problem = all.Graph.Problem;
+        int[] equal = [.. Enumerable.Repeat(1, problem.OutletCount)];
+        int steps = StepsReached(problem, needy, outlets);
+        while (Stronger(steps + 1) is { } stronger)
         {
-            isRaised = false;
-            Decibels margin = StepAbove(all.Graph.Problem, needy, outlets);
-            ReachGraph stronger = all.Graph.Problem.LinksAtLeast(margin);
-            if (!needy.All(ReachedBy(stronger, stronger.EverythingChosen()))) break;
-
-            // Fewer links cut off no less, so the cuts found so far hold for the stronger links too; not the other way round.
-            IReadOnlyList<ReachGoal> higher = [all, new ReachGoal(stronger, needy)];
+            // Fewer links cut off no less, so the cuts found so far hold for stronger links too; not the other way round.
             CutPool strongerPool = pool.Copy();
-            if (Search(higher, equal, null, outlets.Length + 1, strongerPool, outlets.Length, limit).Outlets is not { } better) break;
-            (goals, outlets, pool, isRaised) = (higher, better, strongerPool, true);
+            if (Search([all, stronger], equal, null, outlets.Length + 1, strongerPool, outlets.Length, limit).Outlets is not { } better) break;
+            (outlets, pool, steps) = (better, strongerPool, StepsReached(problem, needy, better));
         }
 
-        int[] places = [.. Enumerable.Range(0, equal.Length)];
-        return Search(goals, places, outlets.Length, places.Sum(place => outlets.Contains(place) ? place : 0), pool, 0, limit).Outlets ?? outlets;
+        int[] places = [.. Enumerable.Range(0, problem.OutletCount)];
+        return Search([all, Stronger(steps)!], places, outlets.Length, outlets.Sum(), pool, 0, limit).Outlets ?? outlets;
+
+        ReachGoal? Stronger(int count)
+        {
+            ReachGraph graph = problem.LinksAtLeast(problem.DesignMargin + (count * MarginStep));
+            return needy.All(ReachedBy(graph, graph.EverythingChosen())) ? new(graph, needy) : null;
+        }
     }
 
-    /// <summary>The first step above the margin that the weakest route of the needy devices has now.</summary>
-    private static Decibels StepAbove(RepeaterProblem problem, ImmutableArray<int> needy, int[] outlets)
+    /// <summary>How many whole steps above the design margin the weakest route of the needy devices lies.</summary>
+    private static int StepsReached(RepeaterProblem problem, ImmutableArray<int> needy, int[] outlets)
     {
         WidestRoutes routes = new(problem, outlets);
-        double worstDb = needy.Min(device => routes.MarginOf(device).Value);
-        double steps = Math.Floor((worstDb - problem.DesignMargin.Value) / MarginStep.Value) + 1;
-        return problem.DesignMargin + (steps * MarginStep);
+        Decibels worst = new(needy.Min(device => routes.MarginOf(device).Value));
+        int steps = (int)Math.Floor((worst - problem.DesignMargin).Value / MarginStep.Value);
+
+        // The links are compared with this sum, so it decides, not the rounded quotient.
+        while (problem.DesignMargin + ((steps + 1) * MarginStep) <= worst) steps++;
+        return steps;
     }
 
     private static SearchResult Search(

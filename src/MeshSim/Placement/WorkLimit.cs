@@ -7,7 +7,7 @@ namespace MeshSim.Placement;
 public sealed record WorkLimit
 {
     /// <summary>Exact masters per question; a house needs a handful.</summary>
-    public int Rounds { get; init; } = 50;
+    public int Rounds { get; init; } = 20;
 
     /// <summary>Nodes of the search tree per exact master.</summary>
     public int NodesPerRound { get; init; } = 2_000;

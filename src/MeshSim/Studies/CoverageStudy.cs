@@ -53,7 +53,17 @@ public static class CoverageStudy
     }
 
     /// <summary>Where repeaters should go.</summary>
-    public static RepeaterPlacement Repeaters(NetworkCoverage coverage, StudyOptions options) => throw new NotSupportedException();
+    public static RepeaterPlacement Repeaters(NetworkCoverage coverage, StudyOptions options)
+    {
+        (Home home, Network network, State? state) = (coverage.Home, coverage.Network, coverage.State);
+        IEnumerable<Device> devices = home.DevicesOf(network).Where(device => state?.TurnsOff(device) != true);
+        var graph = new MeshGraph(network, devices, coverage.Links, coverage.DesignMargin);
+        if (graph.Coordinator < 0) return RepeaterAdvice.WithoutCoordinator(network, graph.Devices);
+
+        IPathLossModel model = ModelOf(home, network, options with { Model = coverage.Model, State = state });
+        RepeaterSurvey survey = RepeaterSurvey.Of(home, network, graph, model, state, coverage.DesignMargin);
+        return RepeaterAdvice.From(network, survey, RepeaterSolver.Solve(survey.Problem));
+    }
 
     private static IPathLossModel ModelOf(Home home, Network network, StudyOptions options)
     {
