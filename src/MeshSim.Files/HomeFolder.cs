@@ -42,7 +42,11 @@ public sealed class HomeFolder
 
         HomeFolder reader = new(folder);
         Home? home = Directory.Exists(folder) ? reader.ReadFiles() : null;
-        if (home is null && !reader._problems.HasErrors) reader._problems.Error(SourcePlace.StartOf(folder), "there is no such folder", "name a folder that holds a home.yaml");
+        if (home is null && !reader._problems.HasErrors) reader.
+            _problems.Error(
+                SourcePlace.StartOf(folder),
+                "there is no such folder",
+                "name a folder that holds a home.yaml");
         return new()
         {
             Home = reader._problems.HasErrors ? null : home,
@@ -53,13 +57,13 @@ public sealed class HomeFolder
 
     private Home? ReadFiles()
     {
-        HomeDocument? document = Open(_homeFile, isRequired: true, LongestHomeFileBytes) is { } homeFile ? HomeFileReader.Read(homeFile, _problems) : null;
+        HomeDocument? document = ReadFile(_homeFile, isRequired: true, LongestHomeFileBytes, file => HomeFileReader.Read(file, _problems));
         ImmutableArray<BuiltStorey>? storeys = document is null ? null : BuiltStorey.BuildAll(document, _problems);
-        DeviceTable? devices = Open(_deviceFile, isRequired: true, LongestTableBytes) is { } deviceFile ? DeviceTable.Read(deviceFile, document, storeys, _problems) : null;
+        DeviceTable? devices = ReadTable(_deviceFile, isRequired: true, file => DeviceTable.Read(file, document, storeys, _problems));
 
         HashSet<string> circuits = devices is null ? [] : [.. devices.Circuits];
-        ImmutableArray<Outlet>? outlets = Open(_outletFile, isRequired: false, LongestTableBytes) is { } outletFile ? OutletTable.Read(outletFile, document, storeys, circuits, _problems) : null;
-        ImmutableArray<Reading> readings = Open(_readingFile, isRequired: false, LongestTableBytes) is { } readingFile ? ReadingTable.Read(readingFile, devices, _problems) : [];
+        ImmutableArray<Outlet>? outlets = ReadTable(_outletFile, isRequired: false, file => OutletTable.Read(file, document, storeys, circuits, _problems));
+        ImmutableArray<Reading>? readings = ReadTable(_readingFile, isRequired: false, file => ReadingTable.Read(file, devices, _problems));
         if (document is null || storeys is not { } built) return null;
 
         foreach (NetworkDocument network in document.Networks) BandNotices.OfNetwork(network.Name.Place, network, document, _problems);
@@ -70,24 +74,43 @@ public sealed class HomeFolder
             CrossChecks.States(document, devices, circuits, _problems);
         }
 
-        return _problems.HasErrors ? null : Assemble(document, new([.. built.Select(storey => storey.Storey)]), devices!, outlets, readings, accessPoints);
+        if (_problems.HasErrors) return null;
+        FloorPlan plan = new([.. built.Select(storey => storey.Storey)]);
+        return Assemble(document, plan, devices!) with
+        {
+            Outlets = outlets ?? AssumedOutlets.Along(plan),
+            AccessPoints = accessPoints,
+            Readings = readings ?? [],
+        };
     }
+
+    private T? ReadTable<T>(string path, bool isRequired, Func<SourceFile, T?> read) => ReadFile(path, isRequired, LongestTableBytes, read);
+
+    private T? ReadFile<T>(string path, bool isRequired, int longestBytes, Func<SourceFile, T?> read) =>
+        Open(path, isRequired, longestBytes) is { } file ? read(file) : default;
 
     private SourceFile? Open(string path, bool isRequired, int longestBytes)
     {
         if (File.Exists(path) || Directory.Exists(path)) return SourceFile.Read(path, longestBytes, _problems);
 
         string name = Path.GetFileName(path);
-        string[] others = [.. Directory.EnumerateFiles(_folder).Select(file => Path.GetFileName(file)).Except(HomeFileNames.All).Order(StringComparer.Ordinal)];
+        IEnumerable<string> names = Directory.EnumerateFiles(_folder).Select(file => Path.GetFileName(file));
+        string[] others = [.. names.Except(HomeFileNames.All).Order(StringComparer.Ordinal)];
         string? similar = KnownNames.Nearest(name, others);
         if (isRequired)
-            _problems.Error(SourcePlace.StartOf(path), "the file is missing", similar is null ? "every home folder has it" : $"is {KnownNames.Quote(similar)} meant? Then rename it");
+            _problems.Error(
+                SourcePlace.StartOf(path),
+                "the file is missing",
+                similar is null ? "every home folder has it" : $"is {KnownNames.Quote(similar)} meant? Then rename it");
         else if (similar is not null)
-            _problems.Notice(SourcePlace.StartOf(path), "there is no such file", $"is {KnownNames.Quote(similar)} meant? It is not read under that name");
+            _problems.Notice(
+                SourcePlace.StartOf(path),
+                "there is no such file",
+                $"is {KnownNames.Quote(similar)} meant? It is not read under that name");
         return null;
     }
 
-    private static Home Assemble(HomeDocument document, FloorPlan plan, DeviceTable devices, ImmutableArray<Outlet>? outlets, ImmutableArray<Reading> readings, ImmutableArray<AccessPoint> accessPoints) => new()
+    private static Home Assemble(HomeDocument document, FloorPlan plan, DeviceTable devices) => new()
     {
         Name = document.Name,
         Region = document.Region,
@@ -102,8 +125,6 @@ public sealed class HomeFolder
             HopLimit = network.HopLimit ?? network.Radio!.HopLimit,
         })],
         Devices = [.. devices.Devices],
-        Outlets = outlets ?? AssumedOutlets.Along(plan),
-        AccessPoints = accessPoints,
         States = [.. document.States.Select(state => new State
         {
             Name = state.Name,
@@ -113,7 +134,6 @@ public sealed class HomeFolder
             Open = [.. state.Open.Select(opening => opening.Name)],
             MustHold = state.MustHold,
         })],
-        Readings = readings,
         BandLimits = [.. Catalogues.BandLimits.Where(limit => limit.Region == document.Region)],
         Parameters = document.Parameters,
     };

@@ -8,7 +8,7 @@ namespace MeshSim.Files.Tests;
 
 public sealed class HomeWriterTests
 {
-    private const int RandomHomes = 100;
+    private const int RandomHomes = 60;
 
     [Fact]
     public void The_sample_home_is_read_back_with_the_same_meaning()

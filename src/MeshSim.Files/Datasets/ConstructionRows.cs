@@ -66,7 +66,11 @@ internal static class ConstructionRows
         {
             double?[] numbers = [.. part.Split(':').Select(NumberText.Parse)];
             bool isPair = numbers is [{ } megahertz, { } lossDb] && StatedMegahertz.Contains(megahertz) && LossDb.Contains(lossDb);
-            if (!isPair) problems.Error(row.PlaceOf("stated"), $"{KnownNames.Quote(part)} is not a stated loss", "write megahertz, a colon, decibels");
+            if (!isPair)
+                problems.Error(
+                    row.PlaceOf("stated"),
+                    $"{KnownNames.Quote(part)} is not a stated loss",
+                    "write megahertz, a colon, decibels");
             else losses.Add(new(new(numbers[0]!.Value), new(numbers[1]!.Value)));
         }
 

@@ -22,6 +22,11 @@ internal static class RadioRows
         "transmit_power_dbm", "antenna_gain_dbi", "hop_limit", "frame_octets", "overhead_octets", "source",
     ];
 
+    private static readonly ImmutableArray<string> LimitColumns =
+    [
+        "region", "from_mhz", "to_mhz", "limit_mw", "reference", "duty_cycle", "min_bandwidth_khz", "max_bandwidth_khz", "rule", "source",
+    ];
+
     private static readonly Dictionary<string, Topology> Topologies = new() { ["mesh"] = Topology.Mesh, ["star"] = Topology.Star };
 
     private static readonly Dictionary<string, Modulation> Modulations = new()
@@ -59,7 +64,7 @@ internal static class RadioRows
 
     /// <summary>Every band limit.</summary>
     public static ImmutableArray<BandLimit> BandLimits() =>
-        DatasetRows.Read("band-limits.csv", ["region", "from_mhz", "to_mhz", "limit_mw", "reference", "duty_cycle", "min_bandwidth_khz", "max_bandwidth_khz", "rule", "source"], (row, _) => new BandLimit
+        DatasetRows.Read("band-limits.csv", LimitColumns, (row, _) => new BandLimit
         {
             Region = row.RequiredText("region") ?? "",
             From = new(row.RequiredNumber("from_mhz", Megahertz) ?? 1),

@@ -52,7 +52,8 @@ public static class KnownNames
             if (limit < 0) break;
         }
 
-        return nearest ?? (name.Length < ShortestBeginning ? null : known.FirstOrDefault(candidate => candidate.StartsWith(name, StringComparison.OrdinalIgnoreCase)));
+        if (nearest is not null || name.Length < ShortestBeginning) return nearest;
+        return known.FirstOrDefault(candidate => candidate.StartsWith(name, StringComparison.OrdinalIgnoreCase));
     }
 
     /// <summary>

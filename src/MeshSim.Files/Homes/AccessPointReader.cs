@@ -34,7 +34,11 @@ internal static class AccessPointReader
         if (map.Require("channel") is null | map.Require("power") is null | map.Require("busy") is null) return null;
         int? channel = map.WholeNumber("channel", Channel), width = map.WholeNumber("width", AnyWidth) ?? 20;
         double? powerDbm = map.Number("power", PowerDbm), busy = map.Number("busy", Busy);
-        if (width is not (20 or 40)) problems.Error(map.PlaceOf("width"), FormattableString.Invariant($"\"width\" is {width}"), "it must be 20 or 40 MHz");
+        if (width is not (20 or 40))
+            problems.Error(
+                map.PlaceOf("width"),
+                FormattableString.Invariant($"\"width\" is {width}"),
+                "it must be 20 or 40 MHz");
         if (problems.ErrorCount > errorsBefore) return null;
         return new()
         {

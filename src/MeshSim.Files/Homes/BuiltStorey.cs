@@ -18,7 +18,11 @@ internal sealed record BuiltStorey(Storey Storey, ImmutableArray<string> RoomNam
     private static BuiltStorey Build(StoreyDocument document, DescribedPlaces places, DiagnosticList problems)
     {
         StoreyBuilt built = StoreyBuilder.Build(document.Description);
-        foreach (FloorPlanProblem problem in built.Problems) problems.Error(places.Find(problem.Source, problem.Aspect), problem.Wrong, problem.Right);
+        foreach (FloorPlanProblem problem in built.Problems)
+            problems.Error(
+                places.Find(problem.Source, problem.Aspect),
+                problem.Wrong,
+                problem.Right);
         foreach (FloorPlanNotice notice in built.Notices) problems.Notice(places.Find(notice.Source, Aspect.Whole), notice.Text, "");
         return new(built.Storey, [.. document.RoomNames.Select(room => room.Name)], document.IsComplete && built.Problems.IsEmpty);
     }

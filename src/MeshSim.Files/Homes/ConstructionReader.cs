@@ -40,7 +40,10 @@ internal sealed class ConstructionReader
         string? name = isRequired ? map.RequiredText(key) : map.Text(key);
         if (name is null) return null;
         if (_names.Contains(name)) return new ConstructionName(name);
-        _problems.Error(map.PlaceOf(key), $"no construction is called {KnownNames.Quote(name)}", () => KnownNames.Help(name, _names, "constructions"));
+        _problems.Error(
+            map.PlaceOf(key),
+            $"no construction is called {KnownNames.Quote(name)}",
+            () => KnownNames.Help(name, _names, "constructions"));
         return null;
     }
 
@@ -50,14 +53,20 @@ internal sealed class ConstructionReader
         if (map?.RequiredText("construction") is not { } name) return;
         if (_names.Contains(name))
         {
-            _problems.Error(map.PlaceOf("construction"), $"there is already a construction called {KnownNames.Quote(name)}", "give it a name that neither the catalogue nor this list has");
+            _problems.Error(
+                map.PlaceOf("construction"),
+                $"there is already a construction called {KnownNames.Quote(name)}",
+                "give it a name that neither the catalogue nor this list has");
             return;
         }
 
         _names.Add(name);
         if (map.Has("layers") == map.Has("stated"))
         {
-            _problems.Error(map.Place, "a construction has either layers or stated losses", "write \"layers: material:mm, material:mm\" or \"stated: {868.4: 5}\"");
+            _problems.Error(
+                map.Place,
+                "a construction has either layers or stated losses",
+                "write \"layers: material:mm, material:mm\" or \"stated: {868.4: 5}\"");
             return;
         }
 
@@ -78,7 +87,10 @@ internal sealed class ConstructionReader
     {
         if (map.Text("use") is not { } use) return ConstructionUse.Wall;
         if (ConstructionRows.Uses.TryGetValue(use, out ConstructionUse found)) return found;
-        _problems.Error(map.PlaceOf("use"), $"unknown use {KnownNames.Quote(use)}", KnownNames.Help(use, [.. ConstructionRows.Uses.Keys], "uses"));
+        _problems.Error(
+            map.PlaceOf("use"),
+            $"unknown use {KnownNames.Quote(use)}",
+            KnownNames.Help(use, [.. ConstructionRows.Uses.Keys], "uses"));
         return ConstructionUse.Wall;
     }
 
@@ -101,7 +113,10 @@ internal sealed class ConstructionReader
     {
         if (map.Find("stated") is not YamlMap { Entries.Length: > 0 } stated)
         {
-            _problems.Error(map.PlaceOf("stated"), "stated losses are written as megahertz and decibels", "write {433.92: 3, 868.4: 4, 2440: 8}");
+            _problems.Error(
+                map.PlaceOf("stated"),
+                "stated losses are written as megahertz and decibels",
+                "write {433.92: 3, 868.4: 4, 2440: 8}");
             return [];
         }
 

@@ -19,11 +19,18 @@ internal static class CrossChecks
             if (!devices.Ids.TryGetValue(coordinator.Name, out string? actual))
             {
                 string[] own = [.. devices.Ids.Where(entry => entry.Value == network.Name.Name).Select(entry => entry.Key)];
-                if (devices.IsComplete) problems.Error(coordinator.Place, $"the network {name} has no coordinator: no device is called {KnownNames.Quote(coordinator.Name)}", () => KnownNames.Help(coordinator.Name, own, "devices of this network"));
+                if (devices.IsComplete)
+                    problems.Error(
+                        coordinator.Place,
+                        $"the network {name} has no coordinator: no device is called {KnownNames.Quote(coordinator.Name)}",
+                        () => KnownNames.Help(coordinator.Name, own, "devices of this network"));
             }
             else if (actual is not null && actual != network.Name.Name)
             {
-                problems.Error(coordinator.Place, $"{KnownNames.Quote(coordinator.Name)} is in network {KnownNames.Quote(actual)}", $"name a device of network {name}");
+                problems.Error(
+                    coordinator.Place,
+                    $"{KnownNames.Quote(coordinator.Name)} is in network {KnownNames.Quote(actual)}",
+                    $"name a device of network {name}");
             }
         }
     }
@@ -55,9 +62,15 @@ internal static class CrossChecks
             BuiltStorey? storey = storeys.FirstOrDefault(built => built.Storey.Name.Value == point.Storey.Name);
             if (storey is null && !home.AreStoreysComplete) continue;
             if (storey is null)
-                problems.Error(point.Storey.Place, $"no storey is called {KnownNames.Quote(point.Storey.Name)}", () => KnownNames.Help(point.Storey.Name, [.. storeys.Select(built => built.Storey.Name.Value)], "storeys"));
+                problems.Error(
+                    point.Storey.Place,
+                    $"no storey is called {KnownNames.Quote(point.Storey.Name)}",
+                    () => KnownNames.Help(point.Storey.Name, [.. storeys.Select(built => built.Storey.Name.Value)], "storeys"));
             else if (point.HeightMetres < 0 || point.HeightMetres > storey.Storey.CeilingMetres)
-                problems.Error(point.HeightPlace, FormattableString.Invariant($"the height of the access point is {point.HeightMetres}"), FormattableString.Invariant($"it must be 0 to {storey.Storey.CeilingMetres} m above the floor of its storey"));
+                problems.Error(
+                    point.HeightPlace,
+                    FormattableString.Invariant($"the height of the access point is {point.HeightMetres}"),
+                    FormattableString.Invariant($"it must be 0 to {storey.Storey.CeilingMetres} m above the floor of its storey"));
             else
                 points.Add(Made(point));
         }
@@ -81,6 +94,9 @@ internal static class CrossChecks
     {
         string plural = what switch { "switch" => "switches", "door or window" => "doors and windows", _ => what + "s" };
         foreach (PlacedName name in names.Where(name => !known.Contains(name.Name)))
-            problems.Error(name.Place, $"no {what} is called {KnownNames.Quote(name.Name)}", () => KnownNames.Help(name.Name, known, plural));
+            problems.Error(
+                name.Place,
+                $"no {what} is called {KnownNames.Quote(name.Name)}",
+                () => KnownNames.Help(name.Name, known, plural));
     }
 }

@@ -55,7 +55,10 @@ internal static class HomeFileReader
     {
         if (map.RequiredText("region") is not { } region) return "";
         if (Catalogues.Regions.Contains(region)) return region;
-        problems.Error(map.PlaceOf("region"), $"unknown region {KnownNames.Quote(region)}", KnownNames.Help(region, Catalogues.Regions, "regions"));
+        problems.Error(
+            map.PlaceOf("region"),
+            $"unknown region {KnownNames.Quote(region)}",
+            KnownNames.Help(region, Catalogues.Regions, "regions"));
         return "";
     }
 
@@ -72,7 +75,12 @@ internal static class HomeFileReader
         };
     }
 
-    private static ImmutableArray<StoreyDocument> ReadStoreys(MapReader home, double northDegrees, ConstructionReader constructions, DescribedPlaces places, DiagnosticList problems)
+    private static ImmutableArray<StoreyDocument> ReadStoreys(
+        MapReader home,
+        double northDegrees,
+        ConstructionReader constructions,
+        DescribedPlaces places,
+        DiagnosticList problems)
     {
         if (home.Require("storeys") is null) return [];
         ImmutableArray<StoreyDocument>.Builder storeys = ImmutableArray.CreateBuilder<StoreyDocument>();
@@ -86,7 +94,10 @@ internal static class HomeFileReader
             if (StoreyReader.Read(node, below, northDegrees, constructions, places, problems) is not { } storey) continue;
             if (storey.Description.ElevationMetres + storey.Description.CeilingMetres > Lattice.CoordinateMetres.Max)
             {
-                problems.Error(storey.Place, FormattableString.Invariant($"this storey ends more than {Lattice.CoordinateMetres.Max} m above the lowest floor"), "a home is lower");
+                problems.Error(
+                    storey.Place,
+                    FormattableString.Invariant($"this storey ends more than {Lattice.CoordinateMetres.Max} m above the lowest floor"),
+                    "a home is lower");
                 break;
             }
 

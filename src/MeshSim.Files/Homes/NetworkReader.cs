@@ -41,7 +41,11 @@ internal static class NetworkReader
     {
         if (map.RequiredText("radio") is not { } name) return null;
         RadioProfile? radio = Catalogues.Radios.FirstOrDefault(profile => profile.Name == name);
-        if (radio is null) problems.Error(map.PlaceOf("radio"), $"no radio is called {KnownNames.Quote(name)}", KnownNames.Help(name, [.. Catalogues.Radios.Select(profile => profile.Name)], "radios"));
+        if (radio is null)
+            problems.Error(
+                map.PlaceOf("radio"),
+                $"no radio is called {KnownNames.Quote(name)}",
+                KnownNames.Help(name, [.. Catalogues.Radios.Select(profile => profile.Name)], "radios"));
         return radio;
     }
 
@@ -59,7 +63,10 @@ internal static class NetworkReader
         }
         else if (!map.Has("channel") && radio.FirstChannel != radio.LastChannel)
         {
-            problems.Notice(map.PlaceOf("network"), FormattableString.Invariant($"the network {KnownNames.Quote(name)} states no channel; {radio.FirstChannel} is assumed"), known);
+            problems.Notice(
+                map.PlaceOf("network"),
+                FormattableString.Invariant($"the network {KnownNames.Quote(name)} states no channel; {radio.FirstChannel} is assumed"),
+                known);
         }
 
         return radio.FirstChannel;

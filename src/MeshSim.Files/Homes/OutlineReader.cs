@@ -17,7 +17,10 @@ internal static class OutlineReader
         bool isRectangle = map.Has("from") || map.Has("to");
         if (isRectangle == map.Has("corners"))
         {
-            problems.Error(map.Place, "an outline has either \"from\" and \"to\" or \"corners\"", "write { from: [0, 0], to: [3.2, 4.1] } or { corners: [[0, 0], [3.2, 0], [3.2, 4.1]] }");
+            problems.Error(
+                map.Place,
+                "an outline has either \"from\" and \"to\" or \"corners\"",
+                "write { from: [0, 0], to: [3.2, 4.1] } or { corners: [[0, 0], [3.2, 0], [3.2, 4.1]] }");
             return null;
         }
 
@@ -29,7 +32,10 @@ internal static class OutlineReader
     {
         if (Points(map, key, 2, problems) is not { } ends) return null;
         if (ends.Length == 2) return (ends[0], ends[1]);
-        problems.Error(map.PlaceOf(key), FormattableString.Invariant($"a line has two ends, not {ends.Length}"), "write [[0, 0], [3.2, 0]]; a bent wall is several lines");
+        problems.Error(
+            map.PlaceOf(key),
+            FormattableString.Invariant($"a line has two ends, not {ends.Length}"),
+            "write [[0, 0], [3.2, 0]]; a bent wall is several lines");
         return null;
     }
 
@@ -49,7 +55,10 @@ internal static class OutlineReader
 
         if (items.Length != count)
         {
-            problems.Error(node.Place, FormattableString.Invariant($"a place has {count} numbers, not {items.Length}"), $"write {example}, with points as decimal marks");
+            problems.Error(
+                node.Place,
+                FormattableString.Invariant($"a place has {count} numbers, not {items.Length}"),
+                $"write {example}, with points as decimal marks");
             return null;
         }
 
@@ -70,7 +79,10 @@ internal static class OutlineReader
         if (problems.ErrorCount > errorsBefore) return null;
         if (nodes.Length < fewest)
         {
-            problems.Error(map.PlaceOf(key), FormattableString.Invariant($"\"{key}\" has {nodes.Length} points, at least {fewest} are needed"), "write [[0, 0], [3.2, 0], ...]");
+            problems.Error(
+                map.PlaceOf(key),
+                FormattableString.Invariant($"\"{key}\" has {nodes.Length} points, at least {fewest} are needed"),
+                "write [[0, 0], [3.2, 0], ...]");
             return null;
         }
 

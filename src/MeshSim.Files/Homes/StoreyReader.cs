@@ -18,6 +18,9 @@ internal sealed class StoreyReader
     public static readonly ValidRange StructureMetres = new(0.01, 3, "m");
 
     private static readonly ImmutableArray<string> FloorKeys = ["floor", "structure", "stairwells"];
+    private static readonly string[] Keys = ["storey", "ceiling", .. FloorKeys, "outer", "inner", "rooms", "walls", "openings", "objects"];
+    private static readonly string[] OpeningKeys =
+        ["door", "window", .. WallPlaceReader.Keys, "wall", "at", "width", "sill", "height", "is", "open"];
 
     private readonly MapReader _map;
     private readonly ConstructionReader _constructions;
@@ -42,10 +45,16 @@ internal sealed class StoreyReader
     /// <param name="constructions">What may be named.</param>
     /// <param name="places">Takes the places of its elements.</param>
     /// <param name="problems">Takes the errors.</param>
-    public static StoreyDocument? Read(YamlNode node, StoreyDocument? below, double northDegrees, ConstructionReader constructions, DescribedPlaces places, DiagnosticList problems)
+    public static StoreyDocument? Read(
+        YamlNode node,
+        StoreyDocument? below,
+        double northDegrees,
+        ConstructionReader constructions,
+        DescribedPlaces places,
+        DiagnosticList problems)
     {
         int errorsBefore = problems.ErrorCount;
-        MapReader? map = MapReader.Open(node, "a storey", problems, "storey", "ceiling", "floor", "structure", "stairwells", "outer", "inner", "rooms", "walls", "openings", "objects");
+        MapReader? map = MapReader.Open(node, "a storey", problems, Keys);
         if (map?.RequiredText("storey") is not { } name) return null;
 
         StoreyReader reader = new(map, constructions, places, problems);
@@ -86,14 +95,19 @@ internal sealed class StoreyReader
         if (isLowest)
         {
             foreach (string key in FloorKeys.Where(_map.Has))
-                _problems.Error(_map.PlaceOf(key), $"the lowest storey has no \"{key}\"", "storeys are listed lowest first; nothing below the lowest one is planned");
+                _problems.Error(
+                    _map.PlaceOf(key),
+                    $"the lowest storey has no \"{key}\"",
+                    "storeys are listed lowest first; nothing below the lowest one is planned");
             return null;
         }
 
         ConstructionName? construction = _constructions.Find(_map, "floor", isRequired: true);
         double? thicknessMetres = _map.RequiredNumber("structure", StructureMetres);
         ImmutableArray<StairwellDescription> stairwells = [.. _map.List("stairwells").Select(ReadStairwell).OfType<StairwellDescription>()];
-        return construction is { } name && thicknessMetres is { } thickness ? new(_places.Add(_map.PlaceOf("floor"), _map), name, thickness, stairwells) : null;
+        return construction is { } name && thicknessMetres is { } thickness
+            ? new(_places.Add(_map.PlaceOf("floor"), _map), name, thickness, stairwells)
+            : null;
     }
 
     private StairwellDescription? ReadStairwell(YamlNode node)
@@ -109,7 +123,10 @@ internal sealed class StoreyReader
             case null or YamlText { IsEmpty: true }: return [];
             case YamlMap rooms: return [.. rooms.Entries.Select(ReadRoom).OfType<RoomDescription>()];
             case { } other:
-                _problems.Error(other.Place, $"rooms are written as names with outlines, not as {other.Describe}", "write \"hall: { from: [0, 0], to: [1.9, 6.2] }\", one room a line");
+                _problems.Error(
+                    other.Place,
+                    $"rooms are written as names with outlines, not as {other.Describe}",
+                    "write \"hall: { from: [0, 0], to: [1.9, 6.2] }\", one room a line");
                 return [];
         }
     }
@@ -137,7 +154,7 @@ internal sealed class StoreyReader
 
     private OpeningDescription? ReadOpening(YamlNode node, WallPlaceReader wallPlaces)
     {
-        MapReader? map = MapReader.Open(node, "an opening", _problems, ["door", "window", .. WallPlaceReader.Keys, "wall", "at", "width", "sill", "height", "is", "open"]);
+        MapReader? map = MapReader.Open(node, "an opening", _problems, OpeningKeys);
         if (map is null) return null;
         if (map.Has("door") == map.Has("window"))
         {
@@ -151,22 +168,24 @@ internal sealed class StoreyReader
         if (name is not null) _openingNames.Add(new(name, map.PlaceOf(key)));
 
         WallPlace? place = wallPlaces.Read(map, acceptsName: true);
-        double? offsetMetres = map.RequiredNumber("at", OpeningRanges.OffsetMetres), widthMetres = map.RequiredNumber("width", OpeningRanges.WidthMetres);
+        double? offsetMetres = map.RequiredNumber("at", OpeningRanges.OffsetMetres);
+        double? widthMetres = map.RequiredNumber("width", OpeningRanges.WidthMetres);
         double? sillMetres = isDoor && !map.Has("sill") ? 0 : map.RequiredNumber("sill", OpeningRanges.SillMetres);
         double? heightMetres = map.RequiredNumber("height", OpeningRanges.HeightMetres);
         ConstructionName? construction = _constructions.Find(map, "is", isRequired: true);
         bool isOpen = map.Flag("open");
-        if (name is null || place is null || offsetMetres is null || widthMetres is null || sillMetres is null || heightMetres is null || construction is null) return null;
+        bool hasMeasures = offsetMetres is not null && widthMetres is not null && sillMetres is not null && heightMetres is not null;
+        if (name is null || place is null || construction is null || !hasMeasures) return null;
         return new()
         {
             Source = _places.Add(map.PlaceOf(key), map),
             Name = name,
             Kind = isDoor ? OpeningKind.Door : OpeningKind.Window,
             Place = place,
-            OffsetMetres = offsetMetres.Value,
-            WidthMetres = widthMetres.Value,
-            SillMetres = sillMetres.Value,
-            HeightMetres = heightMetres.Value,
+            OffsetMetres = offsetMetres!.Value,
+            WidthMetres = widthMetres!.Value,
+            SillMetres = sillMetres!.Value,
+            HeightMetres = heightMetres!.Value,
             Construction = construction.Value,
             IsOpen = isOpen,
         };

@@ -37,7 +37,10 @@ internal sealed class WallPlaceReader(ImmutableArray<PlacedName> rooms, IReadOnl
         {
             string named = acceptsName ? ", \"wall: name\"" : "";
             string message = ways == 0 ? "it does not say which wall is meant" : "it says in more than one way which wall is meant";
-            problems.Error(map.Place, message, $"use one of \"between: [room, room]\", \"of: room\" with \"facing: south\"{named}, \"line: [[x, y], [x, y]]\"");
+            problems.Error(
+                map.Place,
+                message,
+                $"use one of \"between: [room, room]\", \"of: room\" with \"facing: south\"{named}, \"line: [[x, y], [x, y]]\"");
             return null;
         }
 
@@ -54,7 +57,10 @@ internal sealed class WallPlaceReader(ImmutableArray<PlacedName> rooms, IReadOnl
         if (problems.ErrorCount > errorsBefore) return null;
         if (pair.Length != 2)
         {
-            problems.Error(map.PlaceOf("between"), FormattableString.Invariant($"a wall lies between 2 rooms, not {pair.Length}"), "write [room, room]; for an outer wall \"of: room\" with \"facing: south\"");
+            problems.Error(
+                map.PlaceOf("between"),
+                FormattableString.Invariant($"a wall lies between 2 rooms, not {pair.Length}"),
+                "write [room, room]; for an outer wall \"of: room\" with \"facing: south\"");
             return null;
         }
 
@@ -68,7 +74,10 @@ internal sealed class WallPlaceReader(ImmutableArray<PlacedName> rooms, IReadOnl
         bool isReadable = room is not null && Check(new(room, map.PlaceOf("of")));
         if (facing is null) return null;
         if (Sides.TryGetValue(facing, out CompassSide side)) return isReadable ? new(new(room!), side) : null;
-        problems.Error(map.PlaceOf("facing"), $"{KnownNames.Quote(facing)} is no side of the compass", KnownNames.Help(facing, Sides.Keys, "sides"));
+        problems.Error(
+            map.PlaceOf("facing"),
+            $"{KnownNames.Quote(facing)} is no side of the compass",
+            KnownNames.Help(facing, Sides.Keys, "sides"));
         return null;
     }
 
@@ -76,7 +85,10 @@ internal sealed class WallPlaceReader(ImmutableArray<PlacedName> rooms, IReadOnl
     {
         string[] names = [.. rooms.Select(known => known.Name)];
         if (names.Contains(room.Name)) return !unreadable.Contains(room.Name);
-        problems.Error(room.Place, $"no room of this storey is called {KnownNames.Quote(room.Name)}", () => KnownNames.Help(room.Name, names, "rooms"));
+        problems.Error(
+            room.Place,
+            $"no room of this storey is called {KnownNames.Quote(room.Name)}",
+            () => KnownNames.Help(room.Name, names, "rooms"));
         return false;
     }
 }

@@ -63,7 +63,10 @@ internal sealed class SourceFile
         if (bytes.Length > longestBytes)
         {
             int megabytes = longestBytes / (1024 * 1024);
-            problems.Error(start, FormattableString.Invariant($"the file is longer than {megabytes} MB"), "a home folder holds text of a few hundred kB at most");
+            problems.Error(
+                start,
+                FormattableString.Invariant($"the file is longer than {megabytes} MB"),
+                "a home folder holds text of a few hundred kB at most");
             return null;
         }
 

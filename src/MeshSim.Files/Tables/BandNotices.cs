@@ -16,7 +16,10 @@ internal static class BandNotices
     {
         if (network.Radio is not { } radio || home.Region.Length == 0) return;
         if (radio.Region is { } region && region != home.Region)
-            problems.Notice(place, $"the radio {radio.Name} is made for {region}, the home is in {home.Region}", "choose a radio of the region");
+            problems.Notice(
+                place,
+                $"the radio {radio.Name} is made for {region}, the home is in {home.Region}",
+                "choose a radio of the region");
         else
             Say(place, $"the radio {radio.Name}", radio.TransmitPower, network, home, problems);
     }
@@ -28,7 +31,13 @@ internal static class BandNotices
         if (radio.Region is not { } region || region == home.Region) Say(place, KnownNames.Quote(device.Id.Value), power, network, home, problems);
     }
 
-    private static void Say(SourcePlace place, string what, PowerLevel power, NetworkDocument network, HomeDocument home, DiagnosticList problems)
+    private static void Say(
+        SourcePlace place,
+        string what,
+        PowerLevel power,
+        NetworkDocument network,
+        HomeDocument home,
+        DiagnosticList problems)
     {
         Frequency carrier = network.Radio!.Carrier(network.Channel);
         BandVerdict verdict = BandCheck.Of(network.Radio, carrier, power, Catalogues.BandLimits.Where(limit => limit.Region == home.Region));

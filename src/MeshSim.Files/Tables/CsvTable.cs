@@ -43,7 +43,10 @@ internal sealed class CsvTable
         {
             // A header that breaks the quoting rules has been reported and skipped already.
             if (!problems.HasErrorsIn(file.Name))
-                problems.Error(SourcePlace.StartOf(file.Name), "the file is empty", $"the first line names the columns: {string.Join(',', required.AddRange(optional))}");
+                problems.Error(
+                    SourcePlace.StartOf(file.Name),
+                    "the file is empty",
+                    $"the first line names the columns: {string.Join(',', required.AddRange(optional))}");
             return null;
         }
 
@@ -61,7 +64,10 @@ internal sealed class CsvTable
             }
 
             table.IsComplete = false;
-            problems.Error(row.Place, FormattableString.Invariant($"the line has {row.FieldCount} fields, the header {header.FieldCount}"), "one field per column, a point as decimal mark, text that holds a comma in quotes");
+            problems.Error(
+                row.Place,
+                FormattableString.Invariant($"the line has {row.FieldCount} fields, the header {header.FieldCount}"),
+                "one field per column, a point as decimal mark, text that holds a comma in quotes");
         }
 
         return table;
@@ -89,9 +95,15 @@ internal sealed class CsvTable
     {
         IsComplete = false;
         if (record.Reason == CsvMalformedReason.UnterminatedQuote)
-            problems.Error(File.PlaceOf(OpenQuote(File.StartOfLine(checked((int)record.LineNumber)))), "a quote opens here and is never closed", "close it, or take it away");
+            problems.Error(
+                File.PlaceOf(OpenQuote(File.StartOfLine(checked((int)record.LineNumber)))),
+                "a quote opens here and is never closed",
+                "close it, or take it away");
         else
-            problems.Error(File.PlaceOf(checked((int)record.ByteOffset)), "a quote stands inside a field", "put the whole field in quotes and double the quotes within");
+            problems.Error(
+                File.PlaceOf(checked((int)record.ByteOffset)),
+                "a quote stands inside a field",
+                "put the whole field in quotes and double the quotes within");
     }
 
     /// <summary>The quote that is still open at the end of the file, for a record that begins at an offset.</summary>
@@ -113,7 +125,10 @@ internal sealed class CsvTable
     {
         if (header.FieldCount == 1 && header.TextAt(0).AsSpan().IndexOfAny(';', '\t') >= 0)
         {
-            problems.Error(header.Place, "the columns are not separated by commas", "save the table as CSV with commas between the fields and points in the numbers");
+            problems.Error(
+                header.Place,
+                "the columns are not separated by commas",
+                "save the table as CSV with commas between the fields and points in the numbers");
             return false;
         }
 
@@ -132,7 +147,10 @@ internal sealed class CsvTable
         foreach (string name in required.Where(name => !_columns.ContainsKey(name)))
         {
             isUsable = false;
-            problems.Error(header.Place, $"the column \"{name}\" is missing", $"add it to the first line; needed are {string.Join(", ", required)}");
+            problems.Error(
+                header.Place,
+                $"the column \"{name}\" is missing",
+                $"add it to the first line; needed are {string.Join(", ", required)}");
         }
 
         return isUsable;

@@ -130,7 +130,10 @@ internal sealed class DeviceTable
         if (_home is null || name is null) return null;
         NetworkDocument? network = _home.Networks.FirstOrDefault(candidate => candidate.Name.Name == name);
         if (network is null && _home.AreNetworksComplete)
-            _problems.Error(row.PlaceOf("network"), $"no network is called {KnownNames.Quote(name)}", () => KnownNames.Help(name, [.. _home.Networks.Select(candidate => candidate.Name.Name)], "networks"));
+            _problems.Error(
+                row.PlaceOf("network"),
+                $"no network is called {KnownNames.Quote(name)}",
+                () => KnownNames.Help(name, [.. _home.Networks.Select(candidate => candidate.Name.Name)], "networks"));
         return network;
     }
 
@@ -139,7 +142,10 @@ internal sealed class DeviceTable
         string name = row.Text("mounting") ?? DefaultMounting;
         Mounting? mounting = Catalogues.Mountings.FirstOrDefault(candidate => candidate.Name == name);
         if (mounting is null)
-            _problems.Error(row.PlaceOf("mounting"), $"no mounting is called {KnownNames.Quote(name)}", () => KnownNames.Help(name, [.. Catalogues.Mountings.Select(candidate => candidate.Name)], "mountings"));
+            _problems.Error(
+                row.PlaceOf("mounting"),
+                $"no mounting is called {KnownNames.Quote(name)}",
+                () => KnownNames.Help(name, [.. Catalogues.Mountings.Select(candidate => candidate.Name)], "mountings"));
         return mounting;
     }
 }

@@ -17,7 +17,8 @@ internal static class OffWall
     /// <param name="point">A point on it.</param>
     public static PlanPoint? Move(Polygon outline, PlanPoint point)
     {
-        (double X, double Y)[] normals = [.. outline.Edges.Where(edge => IsOn(edge.Start, edge.End, point)).Select(edge => Inward(outline, edge.Start, edge.End))];
+        (double X, double Y)[] normals =
+            [.. outline.Edges.Where(edge => IsOn(edge.Start, edge.End, point)).Select(edge => Inward(outline, edge.Start, edge.End))];
         (double X, double Y) sum = (normals.Sum(normal => normal.X), normals.Sum(normal => normal.Y));
 
         // Scaled so that the nearest of the walls at this point is one distance away.

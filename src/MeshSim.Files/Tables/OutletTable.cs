@@ -21,7 +21,12 @@ internal static class OutletTable
     /// <param name="storeys">Its storeys as built, or null.</param>
     /// <param name="circuits">Takes every circuit, whether the rest of its row could be read or not.</param>
     /// <param name="problems">Takes the errors and notices.</param>
-    public static ImmutableArray<Outlet>? Read(SourceFile file, HomeDocument? home, IReadOnlyList<BuiltStorey>? storeys, ISet<string> circuits, DiagnosticList problems)
+    public static ImmutableArray<Outlet>? Read(
+        SourceFile file,
+        HomeDocument? home,
+        IReadOnlyList<BuiltStorey>? storeys,
+        ISet<string> circuits,
+        DiagnosticList problems)
     {
         if (CsvTable.Read(file, Required, Optional, problems) is not { } table) return null;
 

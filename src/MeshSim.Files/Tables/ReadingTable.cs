@@ -17,14 +17,16 @@ internal static class ReadingTable
 
     private static readonly ValidRange RssiDbm = new(-150, 20, "dBm");
 
-    /// <summary>The readings that could be read, in the order written.</summary>
+    /// <summary>The readings that could be read, in the order written; null with an error when it is no table of readings.</summary>
     /// <param name="file">The file.</param>
     /// <param name="devices">The devices; null when their table could not be read.</param>
     /// <param name="problems">Takes the errors.</param>
-    public static ImmutableArray<Reading> Read(SourceFile file, DeviceTable? devices, DiagnosticList problems)
+    public static ImmutableArray<Reading>? Read(SourceFile file, DeviceTable? devices, DiagnosticList problems)
     {
+        if (CsvTable.Read(file, Required, Optional, problems) is not { } table) return null;
+
         ImmutableArray<Reading>.Builder readings = ImmutableArray.CreateBuilder<Reading>();
-        foreach (RowReader row in (CsvTable.Read(file, Required, Optional, problems)?.Rows ?? []).Select(row => new RowReader(row, problems)))
+        foreach (RowReader row in table.Rows.Select(row => new RowReader(row, problems)))
         {
             double? rssiDbm = row.Number("rssi_dbm", RssiDbm);
             string? from = row.RequiredText("from"), to = row.RequiredText("to");
@@ -40,7 +42,11 @@ internal static class ReadingTable
     private static bool IsKnown(RowReader row, string column, string id, DeviceTable devices, DiagnosticList problems)
     {
         if (devices.Ids.ContainsKey(id)) return true;
-        if (devices.IsComplete) problems.Error(row.PlaceOf(column), $"no device is called {KnownNames.Quote(id)}", () => KnownNames.Help(id, devices.Ids.Keys, "devices"));
+        if (devices.IsComplete)
+            problems.Error(
+                row.PlaceOf(column),
+                $"no device is called {KnownNames.Quote(id)}",
+                () => KnownNames.Help(id, devices.Ids.Keys, "devices"));
         return false;
     }
 
@@ -49,7 +55,10 @@ internal static class ReadingTable
         string? sender = devices.Ids[from], receiver = devices.Ids[to];
         if (from == to) problems.Error(row.PlaceOf("to"), "a device does not hear itself", "name another device");
         else if (sender is not null && receiver is not null && sender != receiver)
-            problems.Error(row.PlaceOf("to"), $"{KnownNames.Quote(to)} is in network {KnownNames.Quote(receiver)}, {KnownNames.Quote(from)} in {KnownNames.Quote(sender)}", "a reading is between two devices of one network");
+            problems.Error(
+                row.PlaceOf("to"),
+                $"{KnownNames.Quote(to)} is in network {KnownNames.Quote(receiver)}, {KnownNames.Quote(from)} in {KnownNames.Quote(sender)}",
+                "a reading is between two devices of one network");
         else return true;
         return false;
     }

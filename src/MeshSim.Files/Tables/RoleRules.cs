@@ -20,11 +20,20 @@ internal static class RoleRules
         if (isCoordinator && role != Role.Coordinator)
             problems.Error(place, $"the network {name} names this device as its coordinator", "write coordinator, or leave the role blank");
         else if (!isCoordinator && role == Role.Coordinator && network.Coordinator is { } named)
-            problems.Error(place, $"the network {name} has two coordinators: {KnownNames.Quote(named.Name)} and this one", "leave the role blank, or name this device as \"coordinator:\" in home.yaml");
+            problems.Error(
+                place,
+                $"the network {name} has two coordinators: {KnownNames.Quote(named.Name)} and this one",
+                "leave the role blank, or name this device as \"coordinator:\" in home.yaml");
         else if (isStar && role == Role.Router)
-            problems.Error(place, $"the radio of network {name} has no routers: each device speaks to the coordinator itself", "write end device, or leave the role blank");
+            problems.Error(
+                place,
+                $"the radio of network {name} has no routers: each device speaks to the coordinator itself",
+                "write end device, or leave the role blank");
         else if (power == PowerSource.Battery && role != Role.EndDevice)
-            problems.Error(row.PlaceOf("power"), $"a {Word(role)} listens all the time, a battery device sleeps", "write mains or usb, or role end device");
+            problems.Error(
+                row.PlaceOf("power"),
+                $"a {Word(role)} listens all the time, a battery device sleeps",
+                "write mains or usb, or role end device");
         return role;
     }
 

@@ -32,7 +32,11 @@ internal sealed class RoomFinder(IReadOnlyList<BuiltStorey>? storeys, bool areCo
         BuiltStorey? storey = storeys.FirstOrDefault(built => built.Storey.Name.Value == storeyName);
         if (storey is null)
         {
-            if (areComplete) problems.Error(row.PlaceOf("storey"), $"no storey is called {KnownNames.Quote(storeyName)}", () => KnownNames.Help(storeyName, [.. storeys.Select(built => built.Storey.Name.Value)], "storeys"));
+            if (areComplete)
+                problems.Error(
+                    row.PlaceOf("storey"),
+                    $"no storey is called {KnownNames.Quote(storeyName)}",
+                    () => KnownNames.Help(storeyName, [.. storeys.Select(built => built.Storey.Name.Value)], "storeys"));
             return null;
         }
 
@@ -47,7 +51,10 @@ internal sealed class RoomFinder(IReadOnlyList<BuiltStorey>? storeys, bool areCo
         if (heightMetres >= 0 && heightMetres <= storey.CeilingMetres) return true;
         string side = heightMetres < 0 ? "below the floor" : "above the ceiling";
         string message = FormattableString.Invariant($"height is {heightMetres}, {side} of {KnownNames.Quote(storey.Name.Value)}");
-        problems.Error(row.PlaceOf("height"), message, FormattableString.Invariant($"it must be 0 to {storey.CeilingMetres} m above the floor of its storey"));
+        problems.Error(
+            row.PlaceOf("height"),
+            message,
+            FormattableString.Invariant($"it must be 0 to {storey.CeilingMetres} m above the floor of its storey"));
         return false;
     }
 
@@ -55,7 +62,10 @@ internal sealed class RoomFinder(IReadOnlyList<BuiltStorey>? storeys, bool areCo
     {
         if (stated is not null && !storey.RoomNames.Contains(stated))
         {
-            problems.Error(row.PlaceOf("room"), $"no room of storey {KnownNames.Quote(storey.Storey.Name.Value)} is called {KnownNames.Quote(stated)}", () => HelpForRoom(storey, stated));
+            problems.Error(
+                row.PlaceOf("room"),
+                $"no room of storey {KnownNames.Quote(storey.Storey.Name.Value)} is called {KnownNames.Quote(stated)}",
+                () => HelpForRoom(storey, stated));
             return null;
         }
 
@@ -79,7 +89,10 @@ internal sealed class RoomFinder(IReadOnlyList<BuiltStorey>? storeys, bool areCo
             case Location.OnOutline: return MoveInto(row, room, point);
             default:
                 string actual = storey.RoomAt(point) is { } other ? $"in {KnownNames.Quote(other.Name.Value)}" : "outside every room";
-                problems.Error(row.PlaceOf("room"), $"the point {point} lies {actual}, not in {KnownNames.Quote(stated.Value)}", "put the point or the room right");
+                problems.Error(
+                    row.PlaceOf("room"),
+                    $"the point {point} lies {actual}, not in {KnownNames.Quote(stated.Value)}",
+                    "put the point or the room right");
                 return null;
         }
     }
@@ -91,14 +104,21 @@ internal sealed class RoomFinder(IReadOnlyList<BuiltStorey>? storeys, bool areCo
         {
             case []:
                 PlanPoint[] corners = [.. storey.Rooms.SelectMany(room => room.Outline.Corners)];
-                PlanPoint least = new(corners.Min(corner => corner.X), corners.Min(corner => corner.Y)), most = new(corners.Max(corner => corner.X), corners.Max(corner => corner.Y));
-                problems.Error(row.PlaceOf("x"), $"the point {point} lies outside every room", $"the rooms of {KnownNames.Quote(storey.Name.Value)} lie between {least} and {most}");
+                PlanPoint least = new(corners.Min(corner => corner.X), corners.Min(corner => corner.Y));
+                PlanPoint most = new(corners.Max(corner => corner.X), corners.Max(corner => corner.Y));
+                problems.Error(
+                    row.PlaceOf("x"),
+                    $"the point {point} lies outside every room",
+                    $"the rooms of {KnownNames.Quote(storey.Name.Value)} lie between {least} and {most}");
                 return null;
             case [var room]:
                 return room.Outline.Locate(PathPoint.At(point)) == Location.Inside ? (point, room.Name) : MoveInto(row, room, point);
             default:
                 string names = string.Join(" or ", rooms.Select(room => KnownNames.Quote(room.Name.Value)));
-                problems.Error(row.PlaceOf("x"), $"the point {point} lies on a wall between rooms", $"say in the column \"room\" which side it is on: {names}");
+                problems.Error(
+                    row.PlaceOf("x"),
+                    $"the point {point} lies on a wall between rooms",
+                    $"say in the column \"room\" which side it is on: {names}");
                 return null;
         }
     }
@@ -107,11 +127,17 @@ internal sealed class RoomFinder(IReadOnlyList<BuiltStorey>? storeys, bool areCo
     {
         if (OffWall.Move(room.Outline, point) is { } moved)
         {
-            problems.Notice(row.PlaceOf("x"), $"the point {point} lies on a wall of {KnownNames.Quote(room.Name.Value)}", $"it is moved into the room, to {moved}");
+            problems.Notice(
+                row.PlaceOf("x"),
+                $"the point {point} lies on a wall of {KnownNames.Quote(room.Name.Value)}",
+                $"it is moved into the room, to {moved}");
             return (moved, room.Name);
         }
 
-        problems.Error(row.PlaceOf("x"), $"the point {point} lies on a wall of {KnownNames.Quote(room.Name.Value)}", "move it into the room");
+        problems.Error(
+            row.PlaceOf("x"),
+            $"the point {point} lies on a wall of {KnownNames.Quote(room.Name.Value)}",
+            "move it into the room");
         return null;
     }
 }

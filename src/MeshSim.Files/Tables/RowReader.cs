@@ -65,7 +65,10 @@ internal sealed class RowReader(CsvRow row, DiagnosticList problems)
         if (text.Length == 0) return null;
         foreach ((string word, T value) in words)
             if (word.Equals(text, StringComparison.OrdinalIgnoreCase)) return value;
-        problems.Error(PlaceOf(column), $"{column}: unknown word {KnownNames.Quote(text)}", () => KnownNames.Help(text, [.. words.Keys], "words"));
+        problems.Error(
+            PlaceOf(column),
+            $"{column}: unknown word {KnownNames.Quote(text)}",
+            () => KnownNames.Help(text, [.. words.Keys], "words"));
         return null;
     }
 

@@ -20,13 +20,17 @@ internal static class FolderGuards
         foreach (RadioProfile radio in home.Networks.Select(network => network.Radio))
             Require(Catalogues.Radios.Contains(radio), $"the radio \"{radio.Name}\" is not as in the catalogue");
         foreach (Mounting mounting in home.Devices.Select(device => device.Mounting).Distinct())
-            Require(Catalogues.Mountings.Any(known => known.Name == mounting.Name && known.Losses.SequenceEqual(mounting.Losses)), $"the mounting \"{mounting.Name}\" is not as in the catalogue");
+        {
+            bool isKnown = Catalogues.Mountings.Any(known => known.Name == mounting.Name && known.Losses.SequenceEqual(mounting.Losses));
+            Require(isKnown, $"the mounting \"{mounting.Name}\" is not as in the catalogue");
+        }
 
         double elevationMetres = 0;
         foreach (Storey storey in home.FloorPlan.Storeys)
         {
             elevationMetres += storey.Floor?.ThicknessMetres ?? 0;
-            Require(Lattice.FromMetres(elevationMetres) == Lattice.FromMetres(storey.ElevationMetres), $"the storey \"{storey.Name}\" does not stand on the one below");
+            bool isStacked = Lattice.FromMetres(elevationMetres) == Lattice.FromMetres(storey.ElevationMetres);
+            Require(isStacked, $"the storey \"{storey.Name}\" does not stand on the one below");
             elevationMetres += storey.CeilingMetres;
         }
     }
@@ -37,7 +41,9 @@ internal static class FolderGuards
             construction.Layers.All(layer => Catalogues.FindMaterial(layer.Material.Name) == layer.Material),
             $"a material of \"{construction.Name}\" is not as in the catalogue");
         if (!Catalogues.ConstructionsByName.TryGetValue(construction.Name, out Construction? known)) return;
-        bool isSame = known.Layers.SequenceEqual(construction.Layers) && known.Stated.SequenceEqual(construction.Stated) && known.Spread == construction.Spread;
+        bool isSame = known.Layers.SequenceEqual(construction.Layers)
+            && known.Stated.SequenceEqual(construction.Stated)
+            && known.Spread == construction.Spread;
         Require(isSame, $"the construction \"{construction.Name}\" is not as in the catalogue");
     }
 

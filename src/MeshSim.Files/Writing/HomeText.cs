@@ -42,8 +42,8 @@ internal static class HomeText
     private static string ConstructionMap(Construction construction)
     {
         (string Key, string Value) loss = construction.Stated.IsEmpty
-            ? ("layers", YamlWords.Text(string.Join(", ", construction.Layers.Select(layer => $"{layer.Material.Name}:{YamlWords.Number(layer.ThicknessMetres * 1000)}"))))
-            : ("stated", YamlWords.Map(construction.Stated.Select(stated => (YamlWords.Number(stated.Frequency.Megahertz), YamlWords.Number(stated.Loss.Value)))));
+            ? ("layers", YamlWords.Text(string.Join(", ", construction.Layers.Select(Layer))))
+            : ("stated", YamlWords.Map(construction.Stated.Select(Stated)));
         return YamlWords.Map(
         [
             ("construction", YamlWords.Text(construction.Name.Value)),
@@ -54,6 +54,11 @@ internal static class HomeText
             ("source", YamlWords.Text(construction.Source)),
         ]);
     }
+
+    private static string Layer(Layer layer) => $"{layer.Material.Name}:{YamlWords.Number(layer.ThicknessMetres * 1000)}";
+
+    private static (string Key, string Value) Stated(StatedLoss stated) =>
+        (YamlWords.Number(stated.Frequency.Megahertz), YamlWords.Number(stated.Loss.Value));
 
     private static string NetworkMap(Network network)
     {

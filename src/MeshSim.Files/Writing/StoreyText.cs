@@ -20,7 +20,8 @@ internal static class StoreyText
         }
 
         if (!storey.Rooms.IsEmpty) Line(text, "    rooms:");
-        foreach (Room room in storey.Rooms) Line(text, $"      {YamlWords.Text(room.Name.Value)}: {YamlWords.Map([("corners", Corners(room.Outline))])}");
+        foreach (Room room in storey.Rooms)
+            Line(text, $"      {YamlWords.Text(room.Name.Value)}: {YamlWords.Map([("corners", Corners(room.Outline))])}");
         AppendList(text, "walls", storey.Walls.Select(wall => YamlWords.Map(
             [("line", Ends(wall)), ("is", YamlWords.Text(wall.Construction.Value)), ("name", YamlWords.Text(wall.Name))])));
         AppendList(text, "openings", storey.Walls.SelectMany(wall => wall.Openings.Select(opening => OpeningMap(wall, opening))));

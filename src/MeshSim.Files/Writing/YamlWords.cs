@@ -13,8 +13,8 @@ internal static class YamlWords
     /// <summary>A text: bare where YAML leaves no doubt about it, else in quotes.</summary>
     public static string Text(string text)
     {
-        bool isPlain = char.IsAsciiLetter(text[0]) && text.All(c => char.IsAsciiLetterOrDigit(c) || c is ' ' or '-' or '_' or '.') && text != "null";
-        return isPlain ? text : Quoted(text);
+        bool isPlain = text.All(c => char.IsAsciiLetterOrDigit(c) || c is ' ' or '-' or '_' or '.') && text.Trim() == text;
+        return isPlain && text.Length > 0 && char.IsAsciiLetter(text[0]) && text != "null" ? text : Quoted(text);
     }
 
     /// <summary>A number, rounded where sums of decimal figures leave a tail of digits that nobody wrote.</summary>
@@ -39,10 +39,12 @@ internal static class YamlWords
         foreach (char c in text)
         {
             if (c is '"' or '\\') quoted.Append('\\').Append(c);
-            else if (c is < ' ' or '\u007F' or '\u0085' or '\u2028' or '\u2029' or '\uFEFF') quoted.Append("\\u").Append(((int)c).ToString("X4", CultureInfo.InvariantCulture));
+            else if (IsUnprintable(c)) quoted.Append("\\u").Append(((int)c).ToString("X4", CultureInfo.InvariantCulture));
             else quoted.Append(c);
         }
 
         return quoted.Append('"').ToString();
     }
+
+    private static bool IsUnprintable(char c) => char.IsControl(c) || c is '\u2028' or '\u2029' or '\uFEFF';
 }

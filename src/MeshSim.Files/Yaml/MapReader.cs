@@ -34,7 +34,10 @@ internal sealed class MapReader
     {
         if (node is not YamlMap map)
         {
-            problems.Error(node.Place, $"{what} is written as keys with values, not as {node.Describe}", $"known keys: {string.Join(", ", keys)}");
+            problems.Error(
+                node.Place,
+                $"{what} is written as keys with values, not as {node.Describe}",
+                $"known keys: {string.Join(", ", keys)}");
             return null;
         }
 
@@ -72,7 +75,11 @@ internal sealed class MapReader
     public YamlNode? Require(string key)
     {
         YamlNode? value = Find(key);
-        if (value is null && !_misspelt.Contains(key)) _problems.Error(Place, $"{_what} lacks the key \"{key}\"", $"add \"{key}:\" and its value");
+        if (value is null && !_misspelt.Contains(key))
+            _problems.Error(
+                Place,
+                $"{_what} lacks the key \"{key}\"",
+                $"add \"{key}:\" and its value");
         return value;
     }
 
@@ -93,7 +100,10 @@ internal sealed class MapReader
     {
         if (Number(key, range) is not { } number) return null;
         if (number == Math.Floor(number)) return (int)number;
-        _problems.Error(PlaceOf(key), $"\"{key}\" must be a whole number", FormattableString.Invariant($"write {Math.Floor(number)} or {Math.Ceiling(number)}"));
+        _problems.Error(
+            PlaceOf(key),
+            $"\"{key}\" must be a whole number",
+            FormattableString.Invariant($"write {Math.Floor(number)} or {Math.Ceiling(number)}"));
         return null;
     }
 
@@ -115,14 +125,22 @@ internal sealed class MapReader
             case null or YamlText { IsEmpty: true }: return [];
             case YamlList list: return list.Items;
             case { } other:
-                _problems.Error(other.Place, $"\"{key}\" is written as a list, not as {other.Describe}", "write [a, b] or one item a line, each after a hyphen");
+                _problems.Error(
+                    other.Place,
+                    $"\"{key}\" is written as a list, not as {other.Describe}",
+                    "write [a, b] or one item a line, each after a hyphen");
                 return [];
         }
     }
 
     /// <summary>The texts of a list, each with its place.</summary>
     public ImmutableArray<PlacedName> Names(string key) =>
-        [.. List(key).Select(node => (node, text: TextOf(node, key))).Where(pair => pair.text is not null).Select(pair => new PlacedName(pair.text!, pair.node.Place))];
+    [
+        .. from node in List(key)
+           let text = TextOf(node, key)
+           where text is not null
+           select new PlacedName(text, node.Place),
+    ];
 
     /// <summary>The number of a node; null with an error when it is not one in the range.</summary>
     /// <param name="node">The node.</param>

@@ -37,7 +37,7 @@ internal sealed class YamlEvents
         {
             if (_parser.MoveNext() && _parser.Current is { } current) _next = current;
         }
-        catch (Exception exception) when (exception is InvalidOperationException or ArgumentException or IndexOutOfRangeException or FormatException or OverflowException)
+        catch (Exception exception) when (exception is InvalidOperationException or ArgumentException or FormatException or OverflowException)
         {
             // The scanner meets some malformed texts (an unclosed key at the end of a line is one) in a state that it did not foresee.
             throw new YamlException(_end, _end, "the text makes no sense here", exception);

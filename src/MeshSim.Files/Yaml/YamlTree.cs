@@ -69,7 +69,10 @@ internal sealed class YamlTree
         if (_openBrackets.TryPeek(out SourcePlace bracket))
         {
             string where = FormattableString.Invariant($"line {bracket.Line}, column {bracket.Column}");
-            _problems.Error(place, "this is not valid YAML inside brackets", $"look at the bracket that opens at {where}: is it closed, and is there a comma between its parts?");
+            _problems.Error(
+                place,
+                "this is not valid YAML inside brackets",
+                $"look at the bracket that opens at {where}: is it closed, and is there a comma between its parts?");
             return;
         }
 
@@ -102,13 +105,19 @@ internal sealed class YamlTree
         SourcePlace place = PlaceOf(next.Start);
         if (level > DeepestLevel)
         {
-            _problems.Error(place, FormattableString.Invariant($"the file nests more than {DeepestLevel} levels deep"), "a home needs far fewer");
+            _problems.Error(
+                place,
+                FormattableString.Invariant($"the file nests more than {DeepestLevel} levels deep"),
+                "a home needs far fewer");
             return null;
         }
 
         if (next is AnchorAlias || (next is NodeEvent node && !(node.Anchor.IsEmpty && node.Tag.IsEmpty)))
         {
-            _problems.Error(place, "anchors, aliases and tags (&, *, !) are not accepted", "write the value out; put text that begins with such a sign in quotes");
+            _problems.Error(
+                place,
+                "anchors, aliases and tags (&, *, !) are not accepted",
+                "write the value out; put text that begins with such a sign in quotes");
             return null;
         }
 
@@ -146,7 +155,10 @@ internal sealed class YamlTree
             if (key is not YamlText { IsEmpty: false } name)
                 _problems.Error(key.Place, $"{key.Describe} cannot be a key", "write a word and a colon");
             else if (!seen.TryAdd(name.Text, key.Place))
-                _problems.Error(key.Place, $"the key {KnownNames.Quote(name.Text)} is written twice", FormattableString.Invariant($"it is already there in line {seen[name.Text].Line}; keep one"));
+                _problems.Error(
+                    key.Place,
+                    $"the key {KnownNames.Quote(name.Text)} is written twice",
+                    FormattableString.Invariant($"it is already there in line {seen[name.Text].Line}; keep one"));
             else
                 entries.Add(new(name.Text, key.Place, value));
         }

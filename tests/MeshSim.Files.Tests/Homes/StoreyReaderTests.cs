@@ -7,7 +7,7 @@ public sealed class StoreyReaderTests
 {
     [Theory]
     [InlineData("from: [0, 0], to: [2, 4]", "from: [0, 0], to: [2.5, 4]", "home.yaml(15,27): error: \"kitchen\" overlaps \"hall\" near (2, 0); outlines along the centre lines of walls, so that neighbours share an edge")]
-    [InlineData("[[2, 0], [6, 0], [6, 4], [2, 4]]", "[[2, 0], [6, 4], [6, 0], [2, 4]]", "home.yaml(15,27): error: the outline of \"kitchen\" meets itself: (2, 0) to (6, 4) and (6, 0) to (2, 4); list the corners in the order in which one walks around")]
+    [InlineData("[[2, 0], [6, 0], [6, 4], [2, 4]]", "[[2, 0], [6, 4], [6, 0], [2, 4]]", "home.yaml(15,27): error: the outline of \"kitchen\" meets itself: (2, 0) to (6, 4) and (6, 0) to (2, 4); the corners in the order in which one walks around")]
     [InlineData("line: [[3, 1], [3, 2]]", "line: [[3, 1], [3, 1]]", "home.yaml(19,17): error: the wall at (3, 1) has no length; two different ends")]
     [InlineData("at: 1, width: 0.8", "at: 3.5, width: 0.8", "home.yaml(21,61): error: \"kitchen door\", 3.5 to 4.3 m, does not lie within one piece of its wall; the wall \"hall | kitchen\" runs 0 to 4 m from its left end, or the lower end of an upright wall")]
     [InlineData("sill: 1, height: 1", "sill: 2, height: 1", "home.yaml(22,96): error: the head of \"sink window\" lies 3 m above the floor, higher than the ceiling; at most 2.5 m")]
