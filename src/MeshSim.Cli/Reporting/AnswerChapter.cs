@@ -1,6 +1,7 @@
 using MeshSim.Cli.Answers;
 using MeshSim.Cli.Tables;
 using MeshSim.Cli.Wording;
+using MeshSim.Placement;
 using MeshSim.Radio;
 
 namespace MeshSim.Cli.Reporting;
@@ -18,12 +19,14 @@ internal static class AnswerChapter
         [
             .. from answer in content.Answers
                from repeater in answer.Placement.Repeaters
-               select $"{answer.Placement.Network}: into {RepeaterWords.Where(repeater.Outlet)}",
+               select $"{answer.Placement.Network}: into {RepeaterWords.Where(repeater.Outlet)}{For(repeater)}",
         ];
         return places.Length == 0
             ? Html.Paragraph("Nothing to buy: no mains repeater is recommended.")
             : Html.Paragraph($"Buy {Figures.Counted(places.Length, "mains repeater")} for the network named, and plug in:") + Html.List(places);
     }
+
+    private static string For(PlacedRepeater repeater) => repeater.Serves.IsEmpty ? "" : $", for {string.Join(", ", repeater.Serves)}";
 
     private static string OutOfReach(ReportContent content)
     {

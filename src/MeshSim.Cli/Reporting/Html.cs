@@ -25,11 +25,12 @@ internal static class Html
     /// <param name="body">HTML.</param>
     public static string Section(string id, string heading, string body) => $"<section id=\"{id}\">\n<h2>{Text(heading)}</h2>\n{body}</section>\n";
 
-    /// <summary>A picture with what it shows.</summary>
+    /// <summary>A picture with what it shows; it opens by itself, to be enlarged on a small screen.</summary>
     /// <param name="file">A file beside the page.</param>
     /// <param name="caption">Plain text, also read out to those who do not see the picture.</param>
     public static string Figure(string file, string caption) =>
-        $"<figure>\n<img src=\"{Text(file)}\" alt=\"{Text(caption)}\">\n<figcaption>{Text(caption)}</figcaption>\n</figure>\n";
+        $"<figure>\n<a href=\"{Text(file)}\"><img src=\"{Text(file)}\" alt=\"{Text(caption)}\"></a>\n"
+        + $"<figcaption>{Text(caption)}</figcaption>\n</figure>\n";
 
     /// <summary>A table with its notes. A table wider than the screen scrolls by itself.</summary>
     public static string Table(Table table)
