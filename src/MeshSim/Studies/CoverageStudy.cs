@@ -20,8 +20,6 @@ public static class CoverageStudy
         IPathLossModel model = ModelOf(home, network, options);
         ImmutableArray<Link> links = LinkTable.Compute(home, network, model, options.State);
         Decibels designMargin = FadingMargin.LogNormal(home.Parameters.Shadowing, home.Parameters.Availability);
-        IEnumerable<Device> devices = home.DevicesOf(network).Where(device => options.State?.TurnsOff(device) != true);
-        var graph = new MeshGraph(network, devices, links, designMargin);
         return new NetworkCoverage
         {
             Home = home,
@@ -30,7 +28,7 @@ public static class CoverageStudy
             State = options.State,
             DesignMargin = designMargin,
             Links = links,
-            Devices = Routing.ReachOf(graph),
+            Devices = Routing.ReachOf(GraphOf(home, network, options.State, links, designMargin)),
         };
     }
 
@@ -56,14 +54,16 @@ public static class CoverageStudy
     public static RepeaterPlacement Repeaters(NetworkCoverage coverage, StudyOptions options)
     {
         (Home home, Network network, State? state) = (coverage.Home, coverage.Network, coverage.State);
-        IEnumerable<Device> devices = home.DevicesOf(network).Where(device => state?.TurnsOff(device) != true);
-        var graph = new MeshGraph(network, devices, coverage.Links, coverage.DesignMargin);
+        MeshGraph graph = GraphOf(home, network, state, coverage.Links, coverage.DesignMargin);
         if (graph.Coordinator < 0) return RepeaterAdvice.WithoutCoordinator(network, graph.Devices);
 
         IPathLossModel model = ModelOf(home, network, options with { Model = coverage.Model, State = state });
         RepeaterSurvey survey = RepeaterSurvey.Of(home, network, graph, model, state, coverage.DesignMargin);
         return RepeaterAdvice.From(network, survey, RepeaterSolver.Solve(survey.Problem));
     }
+
+    private static MeshGraph GraphOf(Home home, Network network, State? state, ImmutableArray<Link> links, Decibels designMargin) =>
+        new(network, home.DevicesOf(network).Where(device => state?.TurnsOff(device) != true), links, designMargin);
 
     private static IPathLossModel ModelOf(Home home, Network network, StudyOptions options)
     {
