@@ -27,7 +27,6 @@ internal static class AccessPointReader
     {
         MapReader? map = MapReader.Open(node, "an access point", problems, "access point", "storey", "at", "channel", "width", "power", "busy");
         if (map is null) return null;
-        int errorsBefore = problems.ErrorCount;
         string? name = map.RequiredText("access point"), storey = map.RequiredText("storey");
         if (name is not null) names.Add(new(name, map.PlaceOf("access point")));
         double[]? at = map.Require("at") is { } place ? OutlineReader.Numbers(place, map, "[x, y, height]", 3, problems) : null;
@@ -39,18 +38,18 @@ internal static class AccessPointReader
                 map.PlaceOf("width"),
                 FormattableString.Invariant($"\"width\" is {width}"),
                 "it must be 20 or 40 MHz");
-        if (problems.ErrorCount > errorsBefore) return null;
+        if (name is null || storey is null || at is null || channel is null || powerDbm is null || busy is null) return null;
         return new()
         {
-            Name = name!,
-            Storey = new(storey!, map.PlaceOf("storey")),
-            Point = PlanPoint.FromMetres(at![0], at[1]),
+            Name = name,
+            Storey = new(storey, map.PlaceOf("storey")),
+            Point = PlanPoint.FromMetres(at[0], at[1]),
             HeightMetres = at[2],
             HeightPlace = map.PlaceOf("at"),
-            Channel = channel!.Value,
+            Channel = channel.Value,
             WidthMegahertz = width.Value,
-            Power = new(powerDbm!.Value),
-            Busy = busy!.Value,
+            Power = new(powerDbm.Value),
+            Busy = busy.Value,
         };
     }
 }

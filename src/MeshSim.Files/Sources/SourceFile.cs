@@ -37,9 +37,9 @@ internal sealed class SourceFile
         return new(Name, line + 1, Encoding.UTF8.GetCharCount(Bytes, lineStart, offset - lineStart) + 1);
     }
 
-    /// <summary>Where a line begins.</summary>
+    /// <summary>Where a line begins; of a line beyond the last one, where that begins.</summary>
     /// <param name="line">From 1.</param>
-    public int StartOfLine(int line) => _lineStarts.Value[line - 1];
+    public int StartOfLine(int line) => _lineStarts.Value[Math.Min(line, _lineStarts.Value.Length) - 1];
 
     /// <summary>Reads a file; null with an error when it cannot be read, is too long, or is not text.</summary>
     /// <param name="path">Where it is; also how it is printed.</param>
@@ -138,7 +138,12 @@ internal sealed class SourceFile
     {
         List<int> starts = [0];
         for (int i = 0; i < Bytes.Length; i++)
-            if (Bytes[i] == (byte)'\n') starts.Add(i + 1);
+        {
+            // A carriage return alone ends a line too, as both parsers count them.
+            bool isBreak = Bytes[i] == (byte)'\n' || (Bytes[i] == (byte)'\r' && (i + 1 == Bytes.Length || Bytes[i + 1] != (byte)'\n'));
+            if (isBreak) starts.Add(i + 1);
+        }
+
         return [.. starts];
     }
 }

@@ -61,6 +61,15 @@ public sealed class DeviceTableTests
     }
 
     [Fact]
+    public void A_carriage_return_alone_ends_a_line()
+    {
+        using TemporaryFolder folder = new TemporaryFolder().WithSample(devices: text =>
+            text.Replace('\n', '\r').Replace("\"goes off, often\"", "\"goes off, often", StringComparison.Ordinal));
+
+        folder.Says().Should().Equal("devices.csv(4,77): error: a quote opens here and is never closed; close it, or take it away");
+    }
+
+    [Fact]
     public void Roles_follow_from_power_and_network()
     {
         using TemporaryFolder folder = new TemporaryFolder().WithSample(devices: text => text.Replace("meter,battery,end device", "meter,mains,", StringComparison.Ordinal));
