@@ -28,7 +28,9 @@ internal sealed class CutFinder
     /// </summary>
     /// <param name="device">A device.</param>
     /// <param name="passing">The nodes that pass frames on.</param>
-    /// <param name="order">The outlets that can matter to the device, in the order to try; the earlier stay out of the cut if they can.</param>
+    /// <param name="order">
+    /// The outlets that can matter to the device, in the order to try; the earlier stay out of the cut if they can.
+    /// </param>
     /// <returns>The outlets of the cut, lowest first, or null when the device is reached.</returns>
     public int[]? Grow(int device, NodeSet passing, ReadOnlySpan<int> order)
     {

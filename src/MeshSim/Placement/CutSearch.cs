@@ -11,8 +11,9 @@ internal sealed record SearchResult(int[]? Outlets, int LowerBound);
 /// </summary>
 internal sealed class CutSearch : IDisposable
 {
-    // The solvers are exact to about 1e-7, costs are whole: a bound of 2.0000001 must not become 3.
-    private const double SolverTolerance = 1e-6;
+    // The solvers keep their constraints to 1e-6 or better and costs are whole: a bound of 2.000001 must not become 3. Too large a
+    // value here would only weaken a bound, never falsify one.
+    private const double SolverTolerance = 1e-5;
 
     // A cut missed by less does not move the relaxed bound enough to pay for its row; the bound stands still below such steps.
     private const double WorthwhileStep = 1e-3;

@@ -76,7 +76,8 @@ public static class RepeaterAdvice
         int[] hops = HopsFromCoordinator(graph, graph.EverythingChosen());
         bool isTooFar = hops[device] < ReachGraph.Unreached;
         int relay = Enumerable.Range(0, problem.NodeCount)
-            .Where(node => node != device && problem.CanRelay(node) && (isTooFar ? hops[node] == hops[device] - 1 : hops[node] < problem.HopLimit))
+            .Where(node => node != device && problem.CanRelay(node))
+            .Where(node => isTooFar ? hops[node] == hops[device] - 1 : hops[node] < problem.HopLimit)
             .MaxBy(node => problem.Margin(device, node).Value);
         Decibels? shortfall = isTooFar ? null : problem.DesignMargin - problem.Margin(device, relay);
         return new(survey.Devices[device].Id, shortfall, survey.Describe(relay));

@@ -62,7 +62,8 @@ public static class RepeaterSolver
         {
             // Fewer links cut off no less, so the cuts found so far hold for stronger links too; not the other way round.
             CutPool strongerPool = pool.Copy();
-            if (Search([all, stronger], equal, null, outlets.Length + 1, strongerPool, outlets.Length, limit).Outlets is not { } better) break;
+            SearchResult found = Search([all, stronger], equal, null, outlets.Length + 1, strongerPool, outlets.Length, limit);
+            if (found.Outlets is not { } better) break;
             (outlets, pool, steps) = (better, strongerPool, StepsReached(problem, needy, better));
         }
 

@@ -37,8 +37,8 @@ public sealed record RepeaterSurvey(RepeaterProblem Problem, ImmutableArray<Devi
         Position[] places = [.. devices.Select(home.PositionOf), .. outlets.Select(home.PositionOf)];
         LinkBudget budget = new(network.Radio, home.Parameters.Shadowing);
 
-        RepeaterProblem problem = new(
-            [.. devices.Select((_, node) => graph.Relays(node))], graph.Coordinator, outlets.Length, network.HopLimit, designMargin, Margin);
+        ImmutableArray<bool> relays = [.. devices.Select((_, node) => graph.Relays(node))];
+        RepeaterProblem problem = new(relays, graph.Coordinator, outlets.Length, network.HopLimit, designMargin, Margin);
         return new(problem, devices, outlets);
 
         Decibels Margin(int a, int b)

@@ -29,7 +29,9 @@ internal sealed class WidestRoutes
     /// <summary>The margin of the weakest link on the route to a device; minus infinity when there is none.</summary>
     public Decibels MarginOf(int node) => new(marginsByHopsDb[^1][node]);
 
-    /// <summary>The route to a node, the coordinator first. It may use links below the design margin when nothing stronger leads there.</summary>
+    /// <summary>
+    /// The route to a node, the coordinator first. It may use links below the design margin when nothing stronger leads there.
+    /// </summary>
     public IReadOnlyList<int> RouteTo(int node)
     {
         List<int> route = [];

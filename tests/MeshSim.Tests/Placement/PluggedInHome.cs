@@ -8,7 +8,10 @@ using MeshSim.Tests.Mesh;
 
 namespace MeshSim.Tests.Placement;
 
-/// <summary>A home with a router installed at every outlet, of which any subset can be switched on: what placement predicts, tried out by routing.</summary>
+/// <summary>
+/// A home with a router installed at every outlet, of which any subset can be switched on: what placement predicts, tried out by
+/// routing.
+/// </summary>
 internal sealed class PluggedInHome
 {
     private readonly Network _network;
@@ -23,7 +26,8 @@ internal sealed class PluggedInHome
         _devices = [.. home.Devices];
         _routers = [.. home.Outlets.Select((outlet, i) => Router(outlet, home.Devices.Length + i))];
         Home full = home with { Devices = [.. _devices, .. _routers] };
-        IPathLossModel model = PathLossModels.Create(ModelName.LogDistance, home.FloorPlan, home.Constructions, network.Carrier, home.Parameters.Exponent);
+        IPathLossModel model = PathLossModels.Create(
+            ModelName.LogDistance, home.FloorPlan, home.Constructions, network.Carrier, home.Parameters.Exponent);
         _links = LinkTable.Compute(full, network, model, state: null);
         _designMargin = FadingMargin.LogNormal(home.Parameters.Shadowing, home.Parameters.Availability);
         Unservable = OutOfReach(AllOutlets);

@@ -15,7 +15,8 @@ internal sealed record ProblemSample(ImmutableArray<bool> Relays, int OutletCoun
     public const double DefaultDesignMarginDb = 6;
 
     /// <summary>Random problems of up to eight devices and eight outlets. On the coarse ones margins are whole, so ties are common.</summary>
-    public static readonly Gen<ProblemSample> Any = Gen.Select(Gen.Int[0, int.MaxValue], Gen.Bool).Select((seed, isCoarse) => Random(seed, isCoarse));
+    public static readonly Gen<ProblemSample> Any =
+        Gen.Select(Gen.Int[0, int.MaxValue], Gen.Bool).Select((seed, isCoarse) => Random(seed, isCoarse));
 
     public int NodeCount => Relays.Length + OutletCount;
 
@@ -29,12 +30,14 @@ internal sealed record ProblemSample(ImmutableArray<bool> Relays, int OutletCoun
         {
             for (int b = a + 1; b < devices + outlets; b++)
             {
-                double marginDb = random.NextDouble() < density ? DefaultDesignMarginDb + (8 * random.NextDouble()) : DefaultDesignMarginDb - (8 * random.NextDouble());
+                int sign = random.NextDouble() < density ? 1 : -1;
+                double marginDb = DefaultDesignMarginDb + (sign * 8 * random.NextDouble());
                 marginsDb[a, b] = marginsDb[b, a] = isCoarse ? Math.Round(marginDb) : marginDb;
             }
         }
 
-        return new([.. Enumerable.Range(0, devices).Select(i => i == 0 || random.NextDouble() < routers)], outlets, random.Next(1, 8), DefaultDesignMarginDb, marginsDb);
+        ImmutableArray<bool> relays = [.. Enumerable.Range(0, devices).Select(i => i == 0 || random.NextDouble() < routers)];
+        return new(relays, outlets, random.Next(1, 8), DefaultDesignMarginDb, marginsDb);
     }
 
     public RepeaterProblem Problem() =>

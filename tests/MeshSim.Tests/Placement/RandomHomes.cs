@@ -25,14 +25,15 @@ internal static class RandomHomes
             Name = "random",
             Region = "EU",
             FloorPlan = Plan(walls),
-            Constructions = walls.ToImmutableDictionary(wall => wall.Construction, wall => Blocking(wall.Construction, 15 + (20 * random.NextDouble()))),
+            Constructions = walls.Select(wall => wall.Construction)
+                .ToImmutableDictionary(name => name, name => Blocking(name, 15 + (20 * random.NextDouble()))),
             Networks = [network with { Radio = network.Radio with { TransmitPower = new(-15 * random.NextDouble()) } }],
         };
         int devices = random.Next(3, 8), outlets = random.Next(2, 8);
         return home with
         {
-            Devices = [.. Enumerable.Range(0, devices).Select(i => Anywhere(MeshSamples.Device(i, RoleOf(i)))).ToArray()],
-            Outlets = [.. Enumerable.Range(0, outlets).Select(i => OutletAt(i)).ToArray()],
+            Devices = [.. Enumerable.Range(0, devices).Select(i => Anywhere(MeshSamples.Device(i, RoleOf(i))))],
+            Outlets = [.. Enumerable.Range(0, outlets).Select(OutletAt)],
         };
 
         Role RoleOf(int i) => i == 0 ? Role.Coordinator : random.Next(6) == 0 ? Role.Router : Role.EndDevice;
@@ -46,7 +47,13 @@ internal static class RandomHomes
             Mounting = MeshSamples.Surface with { Losses = [(new(2440), new(random.Next(3) == 0 ? 8 : 0))] },
         };
 
-        Outlet OutletAt(int i) => new() { Id = new(FormattableString.Invariant($"o{i}")), Storey = new("ground"), Point = Somewhere(), HeightMetres = 0.3 };
+        Outlet OutletAt(int i) => new()
+        {
+            Id = new(FormattableString.Invariant($"o{i}")),
+            Storey = new("ground"),
+            Point = Somewhere(),
+            HeightMetres = 0.3,
+        };
     }
 
     /// <summary>One to three walls across, some with an open door: two to four rooms in a row or around a crossing.</summary>
@@ -62,8 +69,11 @@ internal static class RandomHomes
             yield return Inner(FormattableString.Invariant($"across {i}"), Point(xMetres, 0), Point(xMetres, depthMetres));
         }
 
-        Wall Inner(string name, PlanPoint start, PlanPoint end) =>
-            Wall(name, start, end, random.Next(2) == 0 ? [] : [Door(name + " door", 1, 0.8) with { IsOpen = true }]) with { Construction = new(name) };
+        Wall Inner(string name, PlanPoint start, PlanPoint end)
+        {
+            Opening[] openings = random.Next(2) == 0 ? [] : [Door(name + " door", 1, 0.8) with { IsOpen = true }];
+            return Wall(name, start, end, openings) with { Construction = new(name) };
+        }
     }
 
     private static Construction Blocking(ConstructionName name, double lossDb) => new()

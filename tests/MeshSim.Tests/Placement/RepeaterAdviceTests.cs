@@ -83,7 +83,8 @@ public sealed class RepeaterAdviceTests
         RepeaterPlacement placement = Place(home, new State { Name = "out", DevicesOff = [Network.Coordinator] });
         placement.Repeaters.Should().BeEmpty();
         placement.Unserved.Select(unserved => unserved.Device).Should().Equal(MeshSamples.Id(1), MeshSamples.Id(2));
-        placement.Unserved.Should().OnlyContain(unserved => unserved.Shortfall == null && unserved.BestRelay == "none: coordinator d00 has no power");
+        placement.Unserved.Should().OnlyContain(unserved =>
+            unserved.Shortfall == null && unserved.BestRelay == "none: coordinator d00 has no power");
     }
 
     private static Network Weak(Network network) => network with { Radio = network.Radio with { TransmitPower = new(-6) } };
@@ -94,7 +95,8 @@ public sealed class RepeaterAdviceTests
         return CoverageStudy.Repeaters(CoverageStudy.Run(home, home.Networks[0], options), options);
     }
 
-    private static double DesignMarginDb(Home home) => FadingMargin.LogNormal(home.Parameters.Shadowing, home.Parameters.Availability).Value;
+    private static double DesignMarginDb(Home home) =>
+        FadingMargin.LogNormal(home.Parameters.Shadowing, home.Parameters.Availability).Value;
 
     /// <summary>By hand: power − (free space at 1 m + 20 log d) − required level.</summary>
     private static double MarginDb(Home home, double distanceMetres)

@@ -15,7 +15,6 @@ public sealed class WidestRoutesTests
             WidestRoutes routes = new(problem, chosen);
             for (int device = 1; device < sample.Relays.Length; device++)
             {
-                // Two end devices never speak to each other, so a device may have no route of any strength.
                 routes.MarginOf(device).Value.Should().Be(strongestDb[device]);
                 IReadOnlyList<int> route = routes.RouteTo(device);
                 route[0].Should().Be(0);
