@@ -6,7 +6,7 @@ internal enum ExitCode
     /// <summary>Done.</summary>
     Done = 0,
 
-    /// <summary>Done, and the goal is not met: a device is unreachable.</summary>
+    /// <summary>Done, and the goal is not met: a device is unreachable, or a state that must hold drops one.</summary>
     GoalNotMet = 1,
 
     /// <summary>The command line, the home folder or the place for the output is wrong; nothing was written.</summary>

@@ -13,6 +13,8 @@ internal static class MeshSimCommand
         meshsim check HOME                  first: is the home folder right?
         meshsim report HOME --out FOLDER    then: all answers in one folder
         meshsim routes HOME                 who reaches the coordinator, and how
+        meshsim routers HOME                which mains devices must stay powered
+        meshsim rehearse HOME               what each outage does before it happens
         meshsim links HOME                  who hears whom, through what
         meshsim map HOME --out FOLDER       where it is dark
         meshsim repeaters HOME              what to add, and where
@@ -21,7 +23,7 @@ internal static class MeshSimCommand
 
     private const string ExitCodes = """
         0  done
-        1  done, and a device stays out of reach
+        1  done, and a device stays out of reach, or a state that must hold drops one
         2  the command line, the home folder or the place for the output is wrong; nothing was written
         3  a fault of the program
         130  stopped from the keyboard; nothing was written
@@ -35,6 +37,8 @@ internal static class MeshSimCommand
         Add(root, new CheckCommand(), CheckWork.Run, terminal);
         Add(root, new ReportCommand(), ReportWork.Run, terminal);
         Add(root, new RoutesCommand(), RoutesWork.Run, terminal);
+        Add(root, new RoutersCommand(), RoutersWork.Run, terminal);
+        Add(root, new RehearseCommand(), RehearseWork.Run, terminal);
         Add(root, new LinksCommand(), LinksWork.Run, terminal);
         Add(root, new MapCommand(), MapWork.Run, terminal);
         Add(root, new RepeatersCommand(), RepeatersWork.Run, terminal);

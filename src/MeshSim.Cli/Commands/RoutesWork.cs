@@ -3,6 +3,7 @@ using System.CommandLine;
 using MeshSim.Cli.Json;
 using MeshSim.Cli.Outputs;
 using MeshSim.Cli.Tables;
+using MeshSim.Radio;
 using MeshSim.Studies;
 
 namespace MeshSim.Cli.Commands;
@@ -18,8 +19,15 @@ internal static class RoutesWork
         ImmutableArray<NetworkCoverage> coverages = StudyRequest.Read(shape.Study, parsed, terminal).Cover();
         string result = parsed.GetValue(shape.Study.Json)
             ? JsonText.OfEach(coverages.Select(RoutesJson.Of))
-            : CoverageText.Of(coverages, terminal.Width, coverage => TextTable.Render(RoutesTable.Of(coverage), terminal.Width));
+            : CoverageText.Of(coverages, terminal.Width, coverage => Section(coverage, terminal.Width));
         Result.Write(terminal, file, result);
         return CoverageText.Code(coverages);
+    }
+
+    private static string Section(NetworkCoverage coverage, int width)
+    {
+        string routes = TextTable.Render(RoutesTable.Of(coverage), width);
+        bool isMesh = coverage.Network.Radio.Topology == Topology.Mesh;
+        return isMesh && coverage.Devices.Any(reach => reach.IsReached) ? routes + "\n" + TextTable.Render(SecondWaysTable.Of(coverage), width) : routes;
     }
 }

@@ -44,6 +44,9 @@ internal sealed record ReachJson(
     double? Delivery,
     double? Etx,
     int DisjointRoutes,
+    SecondRouteJson? SecondRoute,
+    ImmutableArray<string> Needs,
+    ImmutableArray<ParentJson> Parents,
     string? Nearest,
     double? ShortfallDb)
 {
@@ -64,7 +67,21 @@ internal sealed record ReachJson(
             route?.Delivery,
             route?.Etx,
             reach.DisjointRoutes,
+            reach.SecondRoute is { } second ? SecondRouteJson.Of(second) : null,
+            [.. reach.Needs.Select(id => id.Value)],
+            [.. reach.Parents.Select(parent => new ParentJson(parent.Parent.Value, parent.Margin.Value, parent.Etx, parent.Hops))],
             reach.NearestLink?.Other(reach.Device).Value,
             Shortfall.Of(coverage, reach)?.Value);
     }
 }
+
+/// <summary>The best route that shares no router with the first.</summary>
+internal sealed record SecondRouteJson(ImmutableArray<string> Route, int Hops, double WeakestMarginDb, double Delivery, double Etx)
+{
+    /// <summary>The record of a route.</summary>
+    public static SecondRouteJson Of(Route route) =>
+        new([.. route.Path.Select(id => id.Value)], route.Hops, route.WeakestMargin.Value, route.Delivery, route.Etx);
+}
+
+/// <summary>A relay that a device could keep as its parent.</summary>
+internal sealed record ParentJson(string Parent, double MarginDb, double Etx, int Hops);

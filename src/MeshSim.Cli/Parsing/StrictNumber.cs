@@ -32,6 +32,15 @@ internal static class StrictNumber
     public static Func<ArgumentResult, double[]> Several(ValidRange range) =>
         result => [.. result.Tokens.Select(token => Parse(result, token.Value, range))];
 
+    /// <summary>A parser of options that take one whole number.</summary>
+    public static Func<ArgumentResult, long> Whole(ValidRange range) => result =>
+    {
+        string text = result.Tokens[0].Value;
+        double value = Parse(result, text, range);
+        if (value != Math.Truncate(value)) result.AddError($"{(result.Parent as OptionResult)?.Option.Name ?? result.Argument.Name}: {text} is not a whole number");
+        return (long)value;
+    };
+
     private static double Parse(ArgumentResult result, string text, ValidRange range)
     {
         if (Read(text, range, out double value) is { } problem)

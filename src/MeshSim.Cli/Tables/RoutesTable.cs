@@ -23,6 +23,10 @@ internal static class RoutesTable
         ],
     };
 
+    /// <summary>A way in words, such as "direct" or "via a, b".</summary>
+    public static string Way(Route route) =>
+        route.Hops == 1 ? "direct" : "via " + string.Join(", ", route.Relays);
+
     private static ImmutableArray<string> Row(NetworkCoverage coverage, DeviceReach reach)
     {
         Route? route = reach.Route;
@@ -37,7 +41,4 @@ internal static class RoutesTable
             Figures.Count(reach.DisjointRoutes),
         ];
     }
-
-    private static string Way(Route route) =>
-        route.Hops == 1 ? "direct" : "via " + string.Join(", ", route.Path.Skip(1).Take(route.Hops - 1));
 }

@@ -29,14 +29,19 @@ public sealed class DisjointRoutes
     /// <summary>The largest number of routes from a node to the coordinator that share no relay; a direct link counts as one.</summary>
     /// <param name="node">Any node but the coordinator's.</param>
     /// <returns>0 when there is no route, or when the coordinator has no power.</returns>
-    public int Count(int node)
+    public int Count(int node) => Count(node, int.MaxValue);
+
+    /// <summary>The same, counted no further than asked.</summary>
+    /// <param name="node">Any node but the coordinator's.</param>
+    /// <param name="atMost">Where counting stops.</param>
+    public int Count(int node, int atMost)
     {
         ArgumentOutOfRangeException.ThrowIfEqual(node, _graph.Coordinator);
         if (_graph.Coordinator < 0) return 0;
 
         int[] capacity = [.. _capacity];
         int count = 0;
-        while (Augment(capacity, Exit(node), Entry(_graph.Coordinator)))
+        while (count < atMost && Augment(capacity, Exit(node), Entry(_graph.Coordinator)))
             count++;
         return count;
     }

@@ -30,6 +30,18 @@ public static class LinkTable
         return [.. links];
     }
 
+    /// <summary>The links that one device has, or would have, with some devices of a network; it is <see cref="Link.From"/> in each.</summary>
+    /// <param name="home">The home.</param>
+    /// <param name="network">One of its networks.</param>
+    /// <param name="model">The path-loss model of the building.</param>
+    /// <param name="device">A device at a place in the home; it need not belong to the network.</param>
+    /// <param name="others">Who could hear it.</param>
+    public static ImmutableArray<Link> Of(Home home, Network network, IPathLossModel model, Device device, IEnumerable<Device> others)
+    {
+        var budget = new LinkBudget(network.Radio, home.Parameters.Shadowing);
+        return [.. others.Select(other => Between(home, network, budget, model, device, other))];
+    }
+
     private static Link Between(Home home, Network network, LinkBudget budget, IPathLossModel model, Device from, Device to)
     {
         PathLoss bare = model.Between(home.PositionOf(from), home.PositionOf(to));

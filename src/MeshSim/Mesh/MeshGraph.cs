@@ -11,7 +11,8 @@ namespace MeshSim.Mesh;
 /// </summary>
 public sealed class MeshGraph
 {
-    private readonly Role[] _roles;
+    private readonly Network _network;
+    private readonly ImmutableArray<Device> _on;
     private readonly ImmutableArray<(int Neighbour, Link Link)>[] _usable;
 
     /// <summary>Lays out the graph.</summary>
@@ -22,17 +23,18 @@ public sealed class MeshGraph
     /// <exception cref="ArgumentException">Two devices share an id, or a link ends at an unknown device.</exception>
     public MeshGraph(Network network, IEnumerable<Device> devices, ImmutableArray<Link> links, Decibels designMargin)
     {
-        Device[] on = [.. devices];
-        Devices = [.. on.Select(device => device.Id)];
+        _network = network;
+        _on = [.. devices];
+        Devices = [.. _on.Select(device => device.Id)];
+        DesignMargin = designMargin;
         Coordinator = Devices.IndexOf(network.Coordinator);
         HopLimit = network.HopLimit;
         Topology = network.Radio.Topology;
         Links = links;
-        _roles = [.. on.Select(device => device.Role)];
 
         var indexOf = Devices.Select((id, index) => (id, index)).ToDictionary(entry => entry.id, entry => entry.index);
-        var usable = new List<(int Neighbour, Link Link)>[on.Length];
-        for (int i = 0; i < on.Length; i++)
+        var usable = new List<(int Neighbour, Link Link)>[_on.Length];
+        for (int i = 0; i < _on.Length; i++)
             usable[i] = [];
         foreach (Link link in links)
         {
@@ -63,9 +65,30 @@ public sealed class MeshGraph
     /// <summary>All links that were given, usable or not.</summary>
     public ImmutableArray<Link> Links { get; }
 
+    /// <summary>The margin that a link must have to be usable.</summary>
+    public Decibels DesignMargin { get; }
+
     /// <summary>The usable links of a node, by the id of the other end.</summary>
     public ImmutableArray<(int Neighbour, Link Link)> UsableLinks(int node) => _usable[node];
 
     /// <summary>Whether a node takes frames of others and passes them on: the coordinator always, routers in a mesh.</summary>
-    public bool Relays(int node) => node == Coordinator || (Topology == Topology.Mesh && _roles[node] == Role.Router);
+    public bool Relays(int node) => node == Coordinator || (Topology == Topology.Mesh && _on[node].Role == Role.Router);
+
+    /// <summary>The same without some devices and their links: nobody's other links change when a device loses its power.</summary>
+    public MeshGraph Without(IEnumerable<DeviceId> devices)
+    {
+        HashSet<DeviceId> off = [.. devices];
+        if (off.Count == 0) return this;
+        IEnumerable<Link> left = Links.Where(link => !off.Contains(link.From) && !off.Contains(link.To));
+        return new(_network, _on.Where(device => !off.Contains(device.Id)), [.. left], DesignMargin);
+    }
+
+    /// <summary>The same with one more device, or with a device in another role.</summary>
+    /// <param name="device">The device; it takes the place of one with the same id.</param>
+    /// <param name="links">Its links to the devices of the graph that are not there yet.</param>
+    public MeshGraph With(Device device, IEnumerable<Link> links)
+    {
+        int known = Devices.IndexOf(device.Id);
+        return new(_network, known < 0 ? _on.Add(device) : _on.SetItem(known, device), [.. Links, .. links], DesignMargin);
+    }
 }

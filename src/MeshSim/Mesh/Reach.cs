@@ -21,7 +21,17 @@ public sealed record Route
 
     /// <summary>Links in a row.</summary>
     public int Hops => Path.Length - 1;
+
+    /// <summary>The routers on the way, in order.</summary>
+    public ImmutableArray<DeviceId> Relays => Path[1..^1];
 }
+
+/// <summary>A relay that a device could keep as its parent.</summary>
+/// <param name="Parent">The coordinator or a router.</param>
+/// <param name="Margin">The margin of the link to it.</param>
+/// <param name="Etx">Expected transmissions over that link and the parent's own route.</param>
+/// <param name="Hops">Links to the coordinator.</param>
+public sealed record ParentChoice(DeviceId Parent, Decibels Margin, double Etx, int Hops);
 
 /// <summary>How one device reaches the coordinator.</summary>
 public sealed record DeviceReach
@@ -34,6 +44,24 @@ public sealed record DeviceReach
 
     /// <summary>The largest number of routes that share no router. Not limited in hops.</summary>
     public required int DisjointRoutes { get; init; }
+
+    /// <summary>
+    /// The route of least expected transmissions within the hop limit that shares no router with <see cref="Route"/>, nor its
+    /// link when that is direct; null when there is none.
+    /// </summary>
+    public Route? SecondRoute { get; init; }
+
+    /// <summary>
+    /// For a device that relays nothing, whom it would choose as its parent, the best first, at most two. Empty for a router and
+    /// for a device out of reach.
+    /// </summary>
+    public ImmutableArray<ParentChoice> Parents { get; init; } = [];
+
+    /// <summary>
+    /// The routers without any one of which it has no route within the hop limit, the nearest to the coordinator first. Empty for
+    /// a device out of reach.
+    /// </summary>
+    public ImmutableArray<DeviceId> Needs { get; init; } = [];
 
     /// <summary>
     /// The link that comes nearest to connecting an unreachable device: the greatest margin to any reached device that

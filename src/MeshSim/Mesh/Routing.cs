@@ -11,6 +11,9 @@ public static class Routing
     public static ImmutableArray<DeviceReach> ReachOf(MeshGraph graph)
     {
         ImmutableArray<Route?> routes = LeastEtx(graph);
+        ImmutableArray<Route?> seconds = SecondRoutes.Of(graph, routes);
+        ImmutableArray<ImmutableArray<ParentChoice>> parents = ParentChoices.Of(graph);
+        ImmutableArray<ImmutableArray<DeviceId>> needs = Dependence.Needs(graph);
         var disjoint = new DisjointRoutes(graph);
         return
         [
@@ -21,6 +24,9 @@ public static class Routing
                    Device = graph.Devices[node],
                    Route = routes[node],
                    DisjointRoutes = disjoint.Count(node),
+                   SecondRoute = seconds[node],
+                   Parents = parents[node],
+                   Needs = needs[node],
                    NearestLink = routes[node] is null ? NearestLink(graph, node, routes) : null,
                },
         ];
@@ -34,40 +40,49 @@ public static class Routing
     /// Bellman's recursion in layers: the best route with at most h links goes over a neighbour's best route with at most h − 1.
     /// Every link costs at least one transmission, so no best route visits a node twice.
     /// </remarks>
-    public static ImmutableArray<Route?> LeastEtx(MeshGraph graph)
+    public static ImmutableArray<Route?> LeastEtx(MeshGraph graph) => LeastEtx(graph, graph.HopLimit, static (_, _) => true);
+
+    /// <summary>The same with another hop limit and over some links alone.</summary>
+    /// <param name="graph">The graph.</param>
+    /// <param name="hopLimit">Most links in a row; 0 or more.</param>
+    /// <param name="isOpen">Whether a frame may go from one node to the next on its way to the coordinator.</param>
+    internal static ImmutableArray<Route?> LeastEtx(MeshGraph graph, int hopLimit, Func<int, int, bool> isOpen)
     {
         int count = graph.Devices.Length;
         var routes = new Route?[count];
         if (graph.Coordinator < 0) return [.. routes];
 
-        int layers = Math.Min(graph.HopLimit, count - 1);
-        var best = new Step?[layers + 1][];
-        best[0] = new Step?[count];
-        best[0][graph.Coordinator] = new Step(0, 0, null, -1);
-        for (int layer = 1; layer <= layers; layer++)
-            best[layer] = Extend(graph, best[layer - 1]);
+        var nearest = new Step?[count];
+        nearest[graph.Coordinator] = new Step(0, 0, null, -1);
+        List<Step?[]> best = [nearest];
+        while (best.Count <= Math.Min(hopLimit, count - 1))
+        {
+            Step?[] longer = Extend(graph, best[^1], isOpen);
+            if (longer.Zip(best[^1]).All(pair => pair.First?.Etx == pair.Second?.Etx && pair.First?.Hops == pair.Second?.Hops && pair.First?.Next == pair.Second?.Next)) break;
+            best.Add(longer);
+        }
 
         for (int node = 0; node < count; node++)
-            if (node != graph.Coordinator && best[layers][node] is not null) routes[node] = Follow(graph, best, node);
+            if (node != graph.Coordinator && best[^1][node] is not null) routes[node] = Follow(graph, best, node);
         return [.. routes];
     }
 
-    private static Step?[] Extend(MeshGraph graph, Step?[] shorter)
+    private static Step?[] Extend(MeshGraph graph, Step?[] shorter, Func<int, int, bool> isOpen)
     {
         var steps = new Step?[shorter.Length];
         for (int node = 0; node < shorter.Length; node++)
-            steps[node] = node == graph.Coordinator ? shorter[node] : BestStep(graph, shorter, node);
+            steps[node] = node == graph.Coordinator ? shorter[node] : BestStep(graph, shorter, node, isOpen);
         return steps;
     }
 
-    private static Step? BestStep(MeshGraph graph, Step?[] shorter, int node)
+    private static Step? BestStep(MeshGraph graph, Step?[] shorter, int node, Func<int, int, bool> isOpen)
     {
         Step? best = null;
 
         // Neighbours come by id, and only a better step replaces one found before: the lower id wins a tie.
         foreach ((int next, Link link) in graph.UsableLinks(node))
         {
-            if (!graph.Relays(next) || shorter[next] is not { } rest) continue;
+            if (!graph.Relays(next) || shorter[next] is not { } rest || !isOpen(node, next)) continue;
             var step = new Step(link.Etx + rest.Etx, rest.Hops + 1, link, next);
             if (best is null || step.Etx < best.Etx || (step.Etx == best.Etx && step.Hops < best.Hops)) best = step;
         }
@@ -75,13 +90,13 @@ public static class Routing
         return best;
     }
 
-    private static Route Follow(MeshGraph graph, Step?[][] best, int start)
+    private static Route Follow(MeshGraph graph, List<Step?[]> best, int start)
     {
         var path = ImmutableArray.CreateBuilder<DeviceId>();
         var weakest = new Decibels(double.PositiveInfinity);
         double delivery = 1;
         int node = start;
-        for (int layer = best.Length - 1; best[layer][node] is { Link: { } link, Next: int next }; layer--)
+        for (int layer = best.Count - 1; best[layer][node] is { Link: { } link, Next: int next }; layer--)
         {
             path.Add(graph.Devices[node]);
             weakest = Decibels.Min(weakest, link.Margin);

@@ -7,6 +7,8 @@ public sealed class HelpTests
     [InlineData("check")]
     [InlineData("report")]
     [InlineData("routes")]
+    [InlineData("routers")]
+    [InlineData("rehearse")]
     [InlineData("links")]
     [InlineData("map")]
     [InlineData("repeaters")]

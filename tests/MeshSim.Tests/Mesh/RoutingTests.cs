@@ -40,7 +40,7 @@ public sealed class RoutingTests
             ImmutableArray<Route?> ours = Routing.LeastEtx(graph);
             for (int node = 1; node < sample.Devices; node++)
             {
-                var best = AllRoutes(graph, [node], hopLimit).OrderBy(route => route.Etx).ThenBy(route => route.Path.Length).ThenBy(route => route.Key, StringComparer.Ordinal).FirstOrDefault();
+                var best = AllRoutes.From(graph, [node], hopLimit).OrderBy(route => route.Etx).ThenBy(route => route.Path.Length).ThenBy(route => route.Key, StringComparer.Ordinal).FirstOrDefault();
                 (ours[node]?.Etx).Should().Be(best.Path is null ? null : best.Etx);
                 if (best.Path is not null) ours[node]!.Path.Should().Equal(best.Path.Select(MeshSamples.Id));
             }
@@ -144,28 +144,6 @@ public sealed class RoutingTests
         MeshGraph same = MeshSamples.RandomGraph(seed, graph.Devices.Length, graph.HopLimit, isTied: false);
         IEnumerable<Role> roles = Enumerable.Range(1, graph.Devices.Length - 1).Select(node => same.Relays(node) ? Role.Router : Role.EndDevice);
         return MeshSamples.Graph(MeshSamples.Network(graph.HopLimit), roles, graph.Links.Remove(removed));
-    }
-
-    /// <summary>Every route from the last node of a path to the coordinator that repeats no node.</summary>
-    private static IEnumerable<(double Etx, int[] Path, string Key)> AllRoutes(MeshGraph graph, int[] path, int hopsLeft)
-    {
-        if (path[^1] == graph.Coordinator) yield return (EtxOf(graph, path), path, string.Join(' ', path.Select(MeshSamples.Id)));
-        if (path[^1] == graph.Coordinator || hopsLeft == 0) yield break;
-        foreach ((int next, Link _) in graph.UsableLinks(path[^1]))
-        {
-            if (!graph.Relays(next) || path.Contains(next)) continue;
-            foreach (var route in AllRoutes(graph, [.. path, next], hopsLeft - 1))
-                yield return route;
-        }
-    }
-
-    /// <summary>Summed from the coordinator outwards, so that equal costs come out as equal numbers.</summary>
-    private static double EtxOf(MeshGraph graph, int[] path)
-    {
-        double etx = 0;
-        for (int i = path.Length - 2; i >= 0; i--)
-            etx = graph.UsableLinks(path[i]).First(entry => entry.Neighbour == path[i + 1]).Link.Etx + etx;
-        return etx;
     }
 
     private static AdjacencyGraph<int, CostedEdge> Outward(MeshGraph graph)

@@ -1,0 +1,54 @@
+using System.Collections.Immutable;
+using MeshSim.Cli.Wording;
+using MeshSim.Mesh.Routers;
+using MeshSim.Studies;
+
+namespace MeshSim.Cli.Tables;
+
+/// <summary>Which mains devices carry the mesh, and which others would help.</summary>
+internal static class RoutersTable
+{
+    /// <summary>What each mains device does for the others; those to act upon first.</summary>
+    public static Table Duties(NetworkRouters routers) => new(
+        [new("Device"), new("Verdict"), new("Carries", true), new("Needed by", true), new("Why"), new("Power taken by")],
+        [.. routers.Duties.OrderBy(Urgency).ThenByDescending(duty => duty.NeededBy.Length).ThenByDescending(duty => duty.Carries.Length).Select(Row)])
+    {
+        Notes =
+        [
+            "Carries: devices whose best way leads through it. Needed by: devices without any way, within the hop limit, when it is off. "
+            + "Harmless means: that one alone.",
+        ],
+    };
+
+    /// <summary>Mains devices that would help if they routed in the network.</summary>
+    public static Table Help(NetworkRouters routers) => new(
+        [new("Place of"), new("Where"), new("Network now"), new("Then reached"), new("Then with a second way"), new("Switched by")],
+        [.. routers.NewRouters.Select(router => Row(routers, router))]);
+
+    private static int Urgency(RouterDuty duty) => duty.Verdict switch
+    {
+        RouterVerdict.Replace => 0,
+        RouterVerdict.Keep => 1,
+        _ => 2,
+    };
+
+    private static ImmutableArray<string> Row(RouterDuty duty) =>
+    [
+        duty.Device.Value,
+        RouterWords.Verdict(duty.Verdict),
+        Figures.Count(duty.Carries.Length),
+        Figures.Count(duty.NeededBy.Length),
+        RouterWords.Why(duty),
+        RouterWords.TakenBy(duty),
+    ];
+
+    private static ImmutableArray<string> Row(NetworkRouters routers, NewRouter router) =>
+    [
+        router.Device.Value,
+        CoverageWords.Place(routers.Coverage.Home, router.Device),
+        router.Network.Value,
+        NameList.Short(router.Reached),
+        NameList.Short(router.SecondWay),
+        router.SwitchedBy ?? "",
+    ];
+}

@@ -1,0 +1,21 @@
+using MeshSim.Devices;
+
+namespace MeshSim.Cli.Wording;
+
+/// <summary>Lists of names as a sentence or a table cell shows them.</summary>
+internal static class NameList
+{
+    /// <summary>The first few names are written out, the rest are counted: JSON has them all.</summary>
+    private const int Shown = 4;
+
+    /// <summary>Names separated by commas, such as "a, b, c, d and 3 more"; empty for none.</summary>
+    public static string Short(IReadOnlyCollection<DeviceId> devices)
+    {
+        string names = string.Join(", ", devices.Take(Shown));
+        return devices.Count > Shown ? FormattableString.Invariant($"{names} and {devices.Count - Shown} more") : names;
+    }
+
+    /// <summary>Words joined as in speech, such as "a, b and c".</summary>
+    public static string Spoken(IReadOnlyList<string> words) =>
+        words.Count < 2 ? string.Concat(words) : $"{string.Join(", ", words.Take(words.Count - 1))} and {words[^1]}";
+}

@@ -1,0 +1,61 @@
+using System.Collections.Immutable;
+using MeshSim.Devices;
+using MeshSim.Propagation;
+using MeshSim.Quantities;
+using MeshSim.Radio;
+
+namespace MeshSim.Mesh;
+
+/// <summary>
+/// The graph of one network in any state of the house. Doors decide the links, power only who takes part: the links are computed
+/// once for each set of open doors, and an outage costs no more than leaving devices out.
+/// </summary>
+public sealed class StateGraphs
+{
+    private readonly Home _home;
+    private readonly Network _network;
+    private readonly ModelName _model;
+    private readonly ImmutableArray<Device> _devices;
+    private readonly Dictionary<string, MeshGraph> _ofDoors = new(StringComparer.Ordinal);
+
+    /// <summary>Nothing is computed yet.</summary>
+    /// <param name="home">The home.</param>
+    /// <param name="network">One of its networks.</param>
+    /// <param name="model">The path-loss model.</param>
+    public StateGraphs(Home home, Network network, ModelName model)
+    {
+        _home = home;
+        _network = network;
+        _model = model;
+        _devices = [.. home.DevicesOf(network)];
+        DesignMargin = FadingMargin.LogNormal(home.Parameters.Shadowing, home.Parameters.Availability);
+    }
+
+    /// <summary>The margin that a link must have to count.</summary>
+    public Decibels DesignMargin { get; }
+
+    /// <summary>The graph in a state; null is everything on and every door closed.</summary>
+    /// <exception cref="ArgumentException">The state opens a door that the home does not have.</exception>
+    public MeshGraph In(State? state) => In(state, []);
+
+    /// <summary>The graph in a state in which some devices keep their power all the same.</summary>
+    /// <param name="state">The state.</param>
+    /// <param name="keptOn">Who keeps power.</param>
+    /// <exception cref="ArgumentException">The state opens a door that the home does not have.</exception>
+    public MeshGraph In(State? state, ImmutableArray<DeviceId> keptOn) =>
+        OfDoors(state).Without(_devices.Where(device => state?.TurnsOff(device) == true && !keptOn.Contains(device.Id)).Select(device => device.Id));
+
+    /// <summary>The path-loss model with the doors of a state.</summary>
+    /// <exception cref="ArgumentException">The state opens a door that the home does not have.</exception>
+    public IPathLossModel ModelIn(State? state) => PathLossModels.Create(
+        _model, _home.FloorPlan.WithOpen(state?.Open ?? []), _home.Constructions, _network.Carrier, _home.Parameters.Exponent);
+
+    private MeshGraph OfDoors(State? state)
+    {
+        string key = string.Join('\n', (state?.Open ?? []).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal));
+        if (_ofDoors.TryGetValue(key, out MeshGraph? graph)) return graph;
+
+        ImmutableArray<Link> links = LinkTable.Compute(_home, _network, ModelIn(state), state: null);
+        return _ofDoors[key] = new MeshGraph(_network, _devices, links, DesignMargin);
+    }
+}
