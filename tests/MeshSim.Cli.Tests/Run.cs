@@ -19,6 +19,9 @@ internal sealed record Run(int Code, string Output, string Error)
     /// <summary>The home where none does.</summary>
     public static string TinShed { get; } = Path.Combine(Data, "tin-shed");
 
+    /// <summary>The home where a lamp behind a switch carries a sensor.</summary>
+    public static string SwitchedLamp { get; } = Path.Combine(Data, "switched-lamp");
+
     /// <summary>The root of the project.</summary>
     public static string Root { get; } = Path.GetFullPath(Path.Combine(Here(), "..", ".."));
 

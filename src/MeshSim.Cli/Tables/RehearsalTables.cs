@@ -20,9 +20,12 @@ internal static class RehearsalTables
                 OutageWords.Kind(summary.Kind),
                 Figures.Count(summary.Rehearsed),
                 Figures.Count(summary.Dropping),
-                summary.Worst.Outage.Name,
+                IsCostly(summary.Worst) ? summary.Worst.Outage.Name : "none costs anything",
                 OutageWords.Dropped(rehearsal.Coverage, summary.Worst))),
-        ]);
+        ])
+    {
+        Notes = rehearsal.Options.Pairs ? ["A pair of routers is counted when it drops a device that neither router drops alone."] : [],
+    };
 
     /// <summary>Every outage that costs something, the worst first; of pairs only those that cost more than their routers one by one.</summary>
     public static Table Outages(NetworkRehearsal rehearsal) => new(
@@ -38,7 +41,7 @@ internal static class RehearsalTables
 
     /// <summary>Outages that cost something.</summary>
     public static ImmutableArray<Rehearsal> Costly(NetworkRehearsal rehearsal) => OutageSummary.WorstFirst(rehearsal.Rehearsals.Where(r =>
-        r.Outage.Kind == OutageKind.Pair ? OutageSummary.Drops(r, rehearsal.Rehearsals) : r.Dropped.Length + r.LeftWithOneWay.Length > 0));
+        r.Outage.Kind == OutageKind.Pair ? OutageSummary.Drops(r, rehearsal.Rehearsals) : IsCostly(r)));
 
     /// <summary>How likely the less certain devices are connected, the least likely first.</summary>
     public static Table Chances(NetworkRehearsal rehearsal)
@@ -57,6 +60,8 @@ internal static class RehearsalTables
             ],
         };
     }
+
+    private static bool IsCostly(Rehearsal rehearsal) => rehearsal.Dropped.Length + rehearsal.LeftWithOneWay.Length > 0;
 
     private static string Between(ConnectionChance chance) => $"{Figures.Percent(chance.Interval.Low)} to {Figures.Percent(chance.Interval.High)}";
 

@@ -18,6 +18,8 @@ public sealed class BrokenHomeTests
         ["links", "HOME", "--json"],
         ["routes", "HOME", "--out", "OUT"],
         ["repeaters", "HOME"],
+        ["routers", "HOME", "--json"],
+        ["rehearse", "HOME", "--out", "OUT"],
         ["map", "HOME", "--out", "OUT"],
         ["report", "HOME", "--out", "OUT"],
     ];
