@@ -1,6 +1,6 @@
 namespace MeshSim.Tests;
 
-/// <summary>Compares a result with a number printed to a fixed number of significant digits.</summary>
+/// <summary>What may lie between a correct result and a number printed to a fixed number of significant digits.</summary>
 public static class PrintedDigits
 {
     /// <summary>The tables of check values print this many.</summary>
@@ -11,6 +11,12 @@ public static class PrintedDigits
     /// or the phase of metal, some hundred radians, rounded a few times.
     /// </summary>
     public const double RoundingShare = 1e-13;
+
+    /// <summary>
+    /// For results that a search or a series finds: 12 printed digits are within half a unit of the last one, 5e-12 of the value
+    /// at most, and the search may add as much again.
+    /// </summary>
+    public const double SearchShare = 1e-11;
 
     /// <summary>
     /// A loss in decibels is 4.34 dB times the logarithm of a power near one or below. A share lost of the power is that share
@@ -27,7 +33,10 @@ public static class PrintedDigits
         return halfUnit + (RoundingShare * Math.Abs(scale ?? printed));
     }
 
+    /// <summary>What the rounding errors of a loss are in proportion to.</summary>
+    public static double ScaleOfLoss(double lossDb) => Math.Max(lossDb, DecibelsPerNeperOfPower);
+
     /// <summary>Asserts that a result is the printed number.</summary>
-    public static void ShouldBePrintedAs(this double result, double printed, string because, double? scale = null) =>
-        result.Should().BeApproximately(printed, Tolerance(printed, scale), because);
+    public static void ShouldBePrintedAs(this double result, double printed, string because) =>
+        result.Should().BeApproximately(printed, Tolerance(printed), because);
 }

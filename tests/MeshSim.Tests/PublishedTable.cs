@@ -60,6 +60,11 @@ public sealed record PublishedRow(string Place, IReadOnlyDictionary<string, stri
             ? value
             : throw new InvalidDataException($"{Place}: {column} is \"{Fields[column]}\", not a number");
 
+    public int Whole(string column) =>
+        int.TryParse(Fields[column], NumberStyles.None, CultureInfo.InvariantCulture, out int value)
+            ? value
+            : throw new InvalidDataException($"{Place}: {column} is \"{Fields[column]}\", not a whole number");
+
     public bool Flag(string column) => Number(column) switch
     {
         0 => false,

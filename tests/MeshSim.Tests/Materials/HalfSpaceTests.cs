@@ -6,31 +6,21 @@ namespace MeshSim.Tests.Materials;
 /// <summary>Reflection by an endless material, ITU-R P.2040-3.</summary>
 public class HalfSpaceTests
 {
-    public static readonly TheoryData<string> Named = [];
+    public static readonly ReproducedTable Reflections =
+        new("Materials/P2040-3_half-space.csv", 120, ["material", "f_MHz", "theta_deg"], Compare);
 
-    private static readonly List<PublishedRow> Rows = PublishedTable.Read("Materials/P2040-3_half-space.csv").Rows;
+    public static readonly TheoryData<string> Named = [];
 
     static HalfSpaceTests()
     {
-        foreach (string material in Rows.Select(row => row["material"]).Distinct())
+        foreach (string material in Reflections.Rows.Select(row => row["material"]).Distinct())
             Named.Add(material);
     }
 
-    [Fact]
-    public void The_table_has_every_row() => Rows.Should().HaveCount(120);
-
     [Theory]
     [MemberData(nameof(Named))]
-    public void Reflection_is_that_of_the_table(string name)
-    {
-        foreach (PublishedRow row in Rows.Where(row => row["material"] == name))
-        {
-            Complex permittivity = MaterialCatalogue.Find(name)!.RelativePermittivity(new(row.Number("f_MHz")));
-            double angle = row.Number("theta_deg");
-            Check(HalfSpace.Reflection(permittivity, angle, Polarisation.TransverseElectric), row, "TE");
-            Check(HalfSpace.Reflection(permittivity, angle, Polarisation.TransverseMagnetic), row, "TM");
-        }
-    }
+    public void Reflection_is_that_of_the_table(string name) =>
+        Reflections.Rows.Where(row => row["material"] == name).SelectMany(Reflections.Compare).ShouldHold();
 
     [Fact]
     public void Grazing_is_refused()
@@ -39,12 +29,25 @@ public class HalfSpaceTests
         grazing.Should().Throw<ArgumentOutOfRangeException>();
     }
 
-    private static void Check(Complex reflection, PublishedRow row, string polarisation)
+    private static IEnumerable<Comparison> Compare(PublishedRow row)
     {
-        reflection.Real.ShouldBePrintedAs(row.Number($"R_{polarisation}_re"), row.Place, reflection.Magnitude);
-        reflection.Imaginary.ShouldBePrintedAs(row.Number($"R_{polarisation}_im"), row.Place, reflection.Magnitude);
-        double lossDb = row.Number($"RL_{polarisation}_dB");
-        double scale = Math.Max(lossDb, PrintedDigits.DecibelsPerNeperOfPower);
-        (-20 * Math.Log10(reflection.Magnitude)).ShouldBePrintedAs(lossDb, row.Place, scale);
+        Complex permittivity = MaterialCatalogue.Find(row["material"])!.RelativePermittivity(new(row.Number("f_MHz")));
+        double angle = row.Number("theta_deg");
+        return
+        [
+            .. Compare(row, "TE", HalfSpace.Reflection(permittivity, angle, Polarisation.TransverseElectric)),
+            .. Compare(row, "TM", HalfSpace.Reflection(permittivity, angle, Polarisation.TransverseMagnetic)),
+        ];
+    }
+
+    private static Comparison[] Compare(PublishedRow row, string polarisation, Complex reflection)
+    {
+        string loss = $"RL_{polarisation}_dB";
+        return
+        [
+            row.Printed(loss, -20 * Math.Log10(reflection.Magnitude), PrintedDigits.ScaleOfLoss(row.Number(loss))),
+            row.Printed($"R_{polarisation}_re", reflection.Real, reflection.Magnitude),
+            row.Printed($"R_{polarisation}_im", reflection.Imaginary, reflection.Magnitude),
+        ];
     }
 }

@@ -9,53 +9,40 @@ public sealed class FadingMarginTests
     /// <summary>A margin that the table prints as 0 is a rounded root; ours is exact to the precision of the inverse error function.</summary>
     private const double ZeroDb = 1e-12;
 
-    private static readonly ReferenceTable Rayleigh = ReferenceTable.Read("Radio/rayleigh-margin.csv");
-    private static readonly ReferenceTable Rician = ReferenceTable.Read("Radio/rician-margin.csv");
-    private static readonly ReferenceTable LogNormal = ReferenceTable.Read("Radio/log-normal-margin.csv");
-    private static readonly ReferenceTable Suzuki = ReferenceTable.Read("Radio/suzuki-margin.csv");
+    /// <summary>Margins over the median are differences of numbers of ten printed decimals.</summary>
+    private const double TenDecimalsDb = 1e-10;
 
-    public static TheoryData<int> RayleighRows => Rayleigh.Rows(6);
+    public static readonly ReproducedTable Rayleigh = new("Radio/rayleigh-margin.csv", 6, ["availability"], CompareRayleigh);
 
-    public static TheoryData<int> RicianRows => Rician.Rows(21);
+    public static readonly ReproducedTable Rician = new("Radio/rician-margin.csv", 21, ["K_dB", "availability"], CompareRician);
 
-    public static TheoryData<int> LogNormalRows => LogNormal.Rows(63);
+    public static readonly ReproducedTable LogNormal = new("Radio/log-normal-margin.csv", 63, ["sigma_dB", "availability"], CompareLogNormal);
 
-    public static TheoryData<int> SuzukiRows => Suzuki.Rows(30);
+    public static readonly ReproducedTable Suzuki = new("Radio/suzuki-margin.csv", 30, ["sigma_dB", "availability"], CompareSuzuki);
 
-    [Theory]
-    [MemberData(nameof(RayleighRows))]
-    public void Rayleigh_gives_every_printed_margin(int row)
-    {
-        Decibels margin = FadingMargin.Rayleigh(Rayleigh.Number(row, "availability"));
-        Rayleigh.ShouldPrint(row, "margin_linear_vs_mean_power", margin.PowerRatio);
-        Rayleigh.ShouldPrint(row, "margin_dB_vs_mean_power", margin.Value);
+    public static TheoryData<int> RayleighPlaces => Rayleigh.Places;
 
-        Decibels overMedian = margin - FadingMargin.Rayleigh(0.5);
-        overMedian.Value.Should().BeApproximately(Rayleigh.Number(row, "margin_dB_vs_median_power"), 1e-10, "ten decimals are printed");
-    }
+    public static TheoryData<int> RicianPlaces => Rician.Places;
+
+    public static TheoryData<int> LogNormalPlaces => LogNormal.Places;
+
+    public static TheoryData<int> SuzukiPlaces => Suzuki.Places;
 
     [Theory]
-    [MemberData(nameof(RicianRows))]
-    public void Rician_gives_every_printed_margin(int row) =>
-        Rician.ShouldPrint(row, "margin_dB_vs_mean_power", FadingMargin.Rician(new(Rician.Number(row, "K_dB")), Rician.Number(row, "availability")).Value);
+    [MemberData(nameof(RayleighPlaces))]
+    public void Rayleigh_gives_every_printed_margin(int place) => Rayleigh.ShouldBeMetAt(place);
 
     [Theory]
-    [MemberData(nameof(LogNormalRows))]
-    public void Log_normal_gives_every_printed_margin(int row)
-    {
-        double availability = LogNormal.Number(row, "availability");
-        Decibels margin = FadingMargin.LogNormal(new(LogNormal.Number(row, "sigma_dB")), availability);
-        if (availability == 0.5) margin.Value.Should().BeApproximately(LogNormal.Number(row, "margin_dB"), ZeroDb);
-        else LogNormal.ShouldPrint(row, "margin_dB", margin.Value);
-    }
+    [MemberData(nameof(RicianPlaces))]
+    public void Rician_gives_every_printed_margin(int place) => Rician.ShouldBeMetAt(place);
 
     [Theory]
-    [MemberData(nameof(SuzukiRows))]
-    public void Suzuki_gives_every_printed_margin(int row) =>
-        Suzuki.ShouldPrint(
-            row,
-            "margin_dB_median_local_mean_over_threshold",
-            FadingMargin.Suzuki(new(Suzuki.Number(row, "sigma_dB")), Suzuki.Number(row, "availability")).Value);
+    [MemberData(nameof(LogNormalPlaces))]
+    public void Log_normal_gives_every_printed_margin(int place) => LogNormal.ShouldBeMetAt(place);
+
+    [Theory]
+    [MemberData(nameof(SuzukiPlaces))]
+    public void Suzuki_gives_every_printed_margin(int place) => Suzuki.ShouldBeMetAt(place);
 
     [Fact]
     public void Rician_without_a_steady_wave_is_rayleigh() =>
@@ -81,5 +68,29 @@ public sealed class FadingMarginTests
         FluentActions.Invoking(() => FadingMargin.LogNormal(new(5), availability)).Should().Throw<ArgumentOutOfRangeException>();
         FluentActions.Invoking(() => FadingMargin.Rician(new(5), availability)).Should().Throw<ArgumentOutOfRangeException>();
         FluentActions.Invoking(() => FadingMargin.Suzuki(new(5), availability)).Should().Throw<ArgumentOutOfRangeException>();
+    }
+
+    private static IEnumerable<Comparison> CompareRayleigh(PublishedRow row)
+    {
+        Decibels margin = FadingMargin.Rayleigh(row.Number("availability"));
+        yield return row.Within("margin_dB_vs_mean_power", margin.Value);
+        yield return row.Within("margin_linear_vs_mean_power", margin.PowerRatio);
+        yield return row.Near("margin_dB_vs_median_power", (margin - FadingMargin.Rayleigh(0.5)).Value, TenDecimalsDb, "dB");
+    }
+
+    private static IEnumerable<Comparison> CompareRician(PublishedRow row) =>
+        [row.Within("margin_dB_vs_mean_power", FadingMargin.Rician(new(row.Number("K_dB")), row.Number("availability")).Value)];
+
+    private static IEnumerable<Comparison> CompareLogNormal(PublishedRow row)
+    {
+        double availability = row.Number("availability");
+        double marginDb = FadingMargin.LogNormal(new(row.Number("sigma_dB")), availability).Value;
+        yield return availability == 0.5 ? row.Near("margin_dB", marginDb, ZeroDb, "dB") : row.Within("margin_dB", marginDb);
+    }
+
+    private static IEnumerable<Comparison> CompareSuzuki(PublishedRow row)
+    {
+        Decibels margin = FadingMargin.Suzuki(new(row.Number("sigma_dB")), row.Number("availability"));
+        yield return row.Within("margin_dB_median_local_mean_over_threshold", margin.Value);
     }
 }

@@ -24,13 +24,13 @@ public sealed class MarcumQTests
 
     [Fact]
     public void Without_a_wave_it_is_the_rayleigh_distribution() =>
-        MarcumQ.Complement(0, 2).Should().BeApproximately(1 - Math.Exp(-2), ReferenceTable.PrintedDigits);
+        MarcumQ.Complement(0, 2).Should().BeApproximately(1 - Math.Exp(-2), PrintedDigits.SearchShare);
 
     [Fact]
     public void Nothing_lies_below_zero_and_everything_below_a_high_level()
     {
         MarcumQ.Complement(3, 0).Should().Be(0);
-        MarcumQ.Complement(3, 60).Should().BeApproximately(1, ReferenceTable.PrintedDigits);
+        MarcumQ.Complement(3, 60).Should().BeApproximately(1, PrintedDigits.SearchShare);
     }
 
     [Theory]

@@ -8,21 +8,23 @@ public sealed class NormalDistributionTests
     /// <summary>Both error functions of the numerics library are good to about 1e-13 of their value.</summary>
     private const double LibraryShare = 1e-12;
 
-    private static readonly ReferenceTable Tails = ReferenceTable.Read("Radio/normal-tail.csv");
-    private static readonly ReferenceTable Quantiles = ReferenceTable.Read("Radio/normal-quantile.csv");
+    public static readonly ReproducedTable Tails = new(
+        "Radio/normal-tail.csv", 10, ["x"], row => [row.Within("Q_x", NormalDistribution.Tail(row.Number("x")))]);
 
-    public static TheoryData<int> TailRows => Tails.Rows(10);
+    public static readonly ReproducedTable Quantiles = new(
+        "Radio/normal-quantile.csv", 8, ["p"], row => [row.Within("Qinv_p", NormalDistribution.TailQuantile(row.Number("p")))]);
 
-    public static TheoryData<int> QuantileRows => Quantiles.Rows(8);
+    public static TheoryData<int> TailPlaces => Tails.Places;
+
+    public static TheoryData<int> QuantilePlaces => Quantiles.Places;
 
     [Theory]
-    [MemberData(nameof(TailRows))]
-    public void Q_gives_every_printed_value(int row) => Tails.ShouldPrint(row, "Q_x", NormalDistribution.Tail(Tails.Number(row, "x")));
+    [MemberData(nameof(TailPlaces))]
+    public void Q_gives_every_printed_value(int place) => Tails.ShouldBeMetAt(place);
 
     [Theory]
-    [MemberData(nameof(QuantileRows))]
-    public void The_inverse_of_Q_gives_every_printed_value(int row) =>
-        Quantiles.ShouldPrint(row, "Qinv_p", NormalDistribution.TailQuantile(Quantiles.Number(row, "p")));
+    [MemberData(nameof(QuantilePlaces))]
+    public void The_inverse_of_Q_gives_every_printed_value(int place) => Quantiles.ShouldBeMetAt(place);
 
     [Fact]
     public void The_inverse_undoes_Q() =>

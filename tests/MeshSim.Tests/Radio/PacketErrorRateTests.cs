@@ -5,58 +5,37 @@ namespace MeshSim.Tests.Radio;
 
 public sealed class PacketErrorRateTests
 {
-    private static readonly ReferenceTable OQpskTable = ReferenceTable.Read("Radio/ieee802154-2450-error-rates.csv");
-    private static readonly ReferenceTable FskTable = ReferenceTable.Read("Radio/fsk-psk-error-rates.csv");
-    private static readonly ReferenceTable OQpskRequired = ReferenceTable.Read("Radio/ieee802154-2450-required-sinr.csv");
-    private static readonly ReferenceTable FskRequired = ReferenceTable.Read("Radio/fsk-required-ratio.csv");
+    public static readonly ReproducedTable OQpsk = new("Radio/ieee802154-2450-error-rates.csv", 21, ["SINR_dB"], CompareOQpsk);
 
-    public static TheoryData<int> OQpskRows => OQpskTable.Rows(21);
+    public static readonly ReproducedTable Fsk = new("Radio/fsk-psk-error-rates.csv", 33, ["Eb_N0_dB"], CompareFsk);
 
-    public static TheoryData<int> FskRows => FskTable.Rows(33);
+    public static readonly ReproducedTable OQpskRequired = new("Radio/ieee802154-2450-required-sinr.csv", 15, ["psdu_bytes", "target_PER"], CompareOQpskRequired);
 
-    public static TheoryData<int> OQpskRequiredRows => OQpskRequired.Rows(15);
+    public static readonly ReproducedTable FskRequired = new("Radio/fsk-required-ratio.csv", 8, ["frame_bytes", "target_FER"], CompareFskRequired);
 
-    public static TheoryData<int> FskRequiredRows => FskRequired.Rows(8);
+    public static TheoryData<int> OQpskPlaces => OQpsk.Places;
 
-    [Theory]
-    [MemberData(nameof(OQpskRows))]
-    public void OQpsk_gives_every_printed_packet_error_rate(int row)
-    {
-        double ber = BitErrorRate.OQpsk(new Decibels(OQpskTable.Number(row, "SINR_dB")).PowerRatio);
-        foreach (string octets in new[] { "20", "50", "127" })
-        {
-            OQpskTable.ShouldPrint(row, "PER_psdu" + octets, PacketErrorRate.Of(ber, int.Parse(octets)));
-            OQpskTable.ShouldPrint(row, "PER_psdu" + octets + "_plus6hdr", PacketErrorRate.Of(ber, int.Parse(octets) + 6));
-        }
-    }
+    public static TheoryData<int> FskPlaces => Fsk.Places;
+
+    public static TheoryData<int> OQpskRequiredPlaces => OQpskRequired.Places;
+
+    public static TheoryData<int> FskRequiredPlaces => FskRequired.Places;
 
     [Theory]
-    [MemberData(nameof(FskRows))]
-    public void Fsk_gives_every_printed_frame_error_rate(int row)
-    {
-        double ber = BitErrorRate.NoncoherentFsk(new Decibels(FskTable.Number(row, "Eb_N0_dB")).PowerRatio);
-        foreach (string octets in new[] { "10", "64", "170" })
-            FskTable.ShouldPrint(row, "FER_ncFSK_" + octets + "B", PacketErrorRate.Of(ber, int.Parse(octets)));
-    }
+    [MemberData(nameof(OQpskPlaces))]
+    public void OQpsk_gives_every_printed_packet_error_rate(int place) => OQpsk.ShouldBeMetAt(place);
 
     [Theory]
-    [MemberData(nameof(OQpskRequiredRows))]
-    public void OQpsk_needs_every_printed_sinr(int row)
-    {
-        Decibels required = PacketErrorRate.RequiredRatio(
-            Modulation.OQpsk, OQpskRequired.Whole(row, "psdu_bytes"), OQpskRequired.Number(row, "target_PER"));
-        OQpskRequired.ShouldPrint(row, "required_SINR_dB", required.Value);
-    }
+    [MemberData(nameof(FskPlaces))]
+    public void Fsk_gives_every_printed_frame_error_rate(int place) => Fsk.ShouldBeMetAt(place);
 
     [Theory]
-    [MemberData(nameof(FskRequiredRows))]
-    public void Fsk_needs_every_printed_ratio(int row)
-    {
-        int octets = FskRequired.Whole(row, "frame_bytes");
-        double target = FskRequired.Number(row, "target_FER");
-        FskRequired.ShouldPrint(row, "BER", PacketErrorRate.BitErrorRateFor(target, octets));
-        FskRequired.ShouldPrint(row, "required_Eb_N0_dB_noncoherent", PacketErrorRate.RequiredRatio(Modulation.Fsk, octets, target).Value);
-    }
+    [MemberData(nameof(OQpskRequiredPlaces))]
+    public void OQpsk_needs_every_printed_sinr(int place) => OQpskRequired.ShouldBeMetAt(place);
+
+    [Theory]
+    [MemberData(nameof(FskRequiredPlaces))]
+    public void Fsk_needs_every_printed_ratio(int place) => FskRequired.ShouldBeMetAt(place);
 
     [Theory]
     [InlineData(Modulation.Bpsk, 20, 0.01)]
@@ -81,4 +60,35 @@ public sealed class PacketErrorRateTests
     [InlineData(double.NaN)]
     public void An_impossible_target_is_refused(double target) =>
         FluentActions.Invoking(() => PacketErrorRate.RequiredRatio(Modulation.Fsk, 20, target)).Should().Throw<ArgumentOutOfRangeException>();
+
+    private static IEnumerable<Comparison> CompareOQpsk(PublishedRow row)
+    {
+        double ber = BitErrorRate.OQpsk(new Decibels(row.Number("SINR_dB")).PowerRatio);
+        foreach (string octets in new[] { "20", "50", "127" })
+        {
+            yield return row.Within("PER_psdu" + octets, PacketErrorRate.Of(ber, int.Parse(octets)));
+            yield return row.Within("PER_psdu" + octets + "_plus6hdr", PacketErrorRate.Of(ber, int.Parse(octets) + 6));
+        }
+    }
+
+    private static IEnumerable<Comparison> CompareFsk(PublishedRow row)
+    {
+        double ber = BitErrorRate.NoncoherentFsk(new Decibels(row.Number("Eb_N0_dB")).PowerRatio);
+        foreach (string octets in new[] { "10", "64", "170" })
+            yield return row.Within("FER_ncFSK_" + octets + "B", PacketErrorRate.Of(ber, int.Parse(octets)));
+    }
+
+    private static IEnumerable<Comparison> CompareOQpskRequired(PublishedRow row)
+    {
+        Decibels required = PacketErrorRate.RequiredRatio(Modulation.OQpsk, row.Whole("psdu_bytes"), row.Number("target_PER"));
+        yield return row.Within("required_SINR_dB", required.Value);
+    }
+
+    private static IEnumerable<Comparison> CompareFskRequired(PublishedRow row)
+    {
+        int octets = row.Whole("frame_bytes");
+        double target = row.Number("target_FER");
+        yield return row.Within("required_Eb_N0_dB_noncoherent", PacketErrorRate.RequiredRatio(Modulation.Fsk, octets, target).Value);
+        yield return row.Within("BER", PacketErrorRate.BitErrorRateFor(target, octets));
+    }
 }

@@ -5,47 +5,24 @@ namespace MeshSim.Tests.Radio;
 
 public sealed class ReceiverTests
 {
-    private static readonly ReferenceTable Noise = ReferenceTable.Read("Radio/noise-floor.csv");
-    private static readonly ReferenceTable SubGhz = ReferenceTable.Read("Radio/g9959-sensitivity.csv");
+    public static readonly ReproducedTable Noise =
+        new("Radio/noise-floor.csv", 10, ["noise_bandwidth_Hz", "noise_figure_dB"], CompareNoise);
 
-    public static TheoryData<int> NoiseRows => Noise.Rows(10);
+    public static readonly ReproducedTable SubGhz = new("Radio/g9959-sensitivity.csv", 12, ["rate", "noise_figure_dB"], CompareSubGhz);
 
-    public static TheoryData<int> SubGhzRows => SubGhz.Rows(12);
+    public static TheoryData<int> NoisePlaces => Noise.Places;
+
+    public static TheoryData<int> SubGhzPlaces => SubGhz.Places;
 
     public static TheoryData<Modulation> Modulations => [.. Enum.GetValues<Modulation>()];
 
     [Theory]
-    [MemberData(nameof(NoiseRows))]
-    public void Noise_and_required_sinr_give_every_printed_sensitivity(int row)
-    {
-        var receiver = new Receiver(RadioSamples.OQpsk with
-        {
-            NoiseBandwidthKilohertz = Noise.Number(row, "noise_bandwidth_Hz") / 1e3,
-            NoiseFigure = new(Noise.Number(row, "noise_figure_dB")),
-            Sensitivity = RadioSamples.NoiseDecides,
-        });
-
-        Noise.ShouldPrint(row, "kTB_dBm_290K", ThermalNoise.Floor(Noise.Number(row, "noise_bandwidth_Hz") / 1e3, Decibels.Zero).Dbm);
-        Noise.ShouldPrint(row, "noise_floor_dBm", receiver.NoiseFloor.Dbm);
-        Noise.ShouldPrint(row, "sensitivity_dBm_PER1pct_20octets", receiver.RequiredLevel.Dbm);
-    }
+    [MemberData(nameof(NoisePlaces))]
+    public void Noise_and_required_sinr_give_every_printed_sensitivity(int place) => Noise.ShouldBeMetAt(place);
 
     [Theory]
-    [MemberData(nameof(SubGhzRows))]
-    public void Sub_ghz_rates_give_every_printed_sensitivity(int row)
-    {
-        RadioProfile radio = RadioSamples.Of(
-            Modulation.Fsk, SubGhz.Number(row, "bit_rate") / 1e3, SubGhz.Number(row, "carson_bandwidth_Hz") / 1e3, overheadOctets: 11);
-        var receiver = new Receiver(radio with
-        {
-            NoiseFigure = new(SubGhz.Number(row, "noise_figure_dB")),
-            Sensitivity = RadioSamples.NoiseDecides,
-        });
-
-        SubGhz.ShouldPrint(row, "required_SNR_dB_in_carson_bw", receiver.RequiredSinr.Value);
-        SubGhz.ShouldPrint(row, "noise_floor_dBm_in_carson_bw", receiver.NoiseFloor.Dbm);
-        SubGhz.ShouldPrint(row, "sensitivity_dBm_FER1pct_20B", receiver.RequiredLevel.Dbm);
-    }
+    [MemberData(nameof(SubGhzPlaces))]
+    public void Sub_ghz_rates_give_every_printed_sensitivity(int place) => SubGhz.ShouldBeMetAt(place);
 
     [Theory]
     [MemberData(nameof(Modulations))]
@@ -75,4 +52,32 @@ public sealed class ReceiverTests
     [Fact]
     public void A_profile_with_an_impossible_frame_is_refused() =>
         FluentActions.Invoking(() => new Receiver(RadioSamples.OQpsk with { FrameOctets = 0 })).Should().Throw<ArgumentOutOfRangeException>();
+
+    private static IEnumerable<Comparison> CompareNoise(PublishedRow row)
+    {
+        double bandwidthKilohertz = row.Number("noise_bandwidth_Hz") / 1e3;
+        var receiver = new Receiver(RadioSamples.OQpsk with
+        {
+            NoiseBandwidthKilohertz = bandwidthKilohertz,
+            NoiseFigure = new(row.Number("noise_figure_dB")),
+            Sensitivity = RadioSamples.NoiseDecides,
+        });
+        yield return row.Within("sensitivity_dBm_PER1pct_20octets", receiver.RequiredLevel.Dbm);
+        yield return row.Within("kTB_dBm_290K", ThermalNoise.Floor(bandwidthKilohertz, Decibels.Zero).Dbm);
+        yield return row.Within("noise_floor_dBm", receiver.NoiseFloor.Dbm);
+    }
+
+    private static IEnumerable<Comparison> CompareSubGhz(PublishedRow row)
+    {
+        RadioProfile radio = RadioSamples.Of(
+            Modulation.Fsk, row.Number("bit_rate") / 1e3, row.Number("carson_bandwidth_Hz") / 1e3, overheadOctets: 11);
+        var receiver = new Receiver(radio with
+        {
+            NoiseFigure = new(row.Number("noise_figure_dB")),
+            Sensitivity = RadioSamples.NoiseDecides,
+        });
+        yield return row.Within("sensitivity_dBm_FER1pct_20B", receiver.RequiredLevel.Dbm);
+        yield return row.Within("required_SNR_dB_in_carson_bw", receiver.RequiredSinr.Value);
+        yield return row.Within("noise_floor_dBm_in_carson_bw", receiver.NoiseFloor.Dbm);
+    }
 }

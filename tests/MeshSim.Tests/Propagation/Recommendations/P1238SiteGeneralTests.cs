@@ -6,40 +6,20 @@ namespace MeshSim.Tests.Propagation.Recommendations;
 /// <summary>The site-general form of ITU-R P.1238, editions -11 and -13, against tables of 12 digits.</summary>
 public class P1238SiteGeneralTests
 {
-    [Fact]
-    public void Every_row_of_the_table_is_met()
-    {
-        List<PublishedRow> rows = PublishedTable.Read("Propagation/P1238_site-general.csv").Rows;
-        rows.Should().HaveCount(412);
-        foreach (PublishedRow row in rows)
-        {
-            SiteGeneralCoefficients coefficients = Find(row);
-            double distance = row.Number("d_m"), gigahertz = row.Number("f_MHz") / 1e3;
-            double lossDb = P1238SiteGeneral.MedianLossDb(coefficients, distance, gigahertz);
-            lossDb.ShouldBePrintedAs(row.Number("median_loss_dB"), row.Place);
+    public static readonly ReproducedTable Losses =
+        new("Propagation/P1238_site-general.csv", 412, ["edition", "environment", "los", "f_MHz", "d_m"], CompareLoss);
 
-            // A difference of two losses: rounding is in proportion to them, not to it.
-            (lossDb - FreeSpace.LossDb(distance, gigahertz * 1e3))
-                .ShouldBePrintedAs(row.Number("excess_over_free_space_dB"), row.Place, scale: lossDb);
-            coefficients.SigmaDb.Should().Be(row.Number("sigma_dB"), row.Place);
-            coefficients.FrequencyGigahertz.Contains(gigahertz).Should().Be(row.Flag("f_inside_range"), row.Place);
-        }
-    }
+    public static readonly ReproducedTable Coefficients =
+        new("Propagation/P1238_site-general-coefficients.csv", 14, ["edition", "environment", "los"], CompareCoefficients);
+
+    [Fact]
+    public void Every_row_of_the_table_is_met() => Losses.ShouldBeMet();
 
     [Fact]
     public void The_coefficients_are_the_published_ones()
     {
-        List<PublishedRow> rows = PublishedTable.Read("Propagation/P1238_site-general-coefficients.csv").Rows;
-        rows.Should().HaveCount(14);
-        P1238SiteGeneral.Rows.Should().HaveCount(14);
-        foreach (PublishedRow row in rows)
-        {
-            SiteGeneralCoefficients own = Find(row);
-            (own.Alpha, own.BetaDb, own.Gamma, own.SigmaDb)
-                .Should().Be((row.Number("alpha"), row.Number("beta"), row.Number("gamma"), row.Number("sigma_dB")), row.Place);
-            own.FrequencyGigahertz.Should().Be(new ValidRange(row.Number("f_min_GHz"), row.Number("f_max_GHz"), "GHz"), row.Place);
-            own.DistanceMetres.Should().Be(new ValidRange(row.Number("d_min_m"), row.Number("d_max_m"), "m"), row.Place);
-        }
+        P1238SiteGeneral.Rows.Should().HaveCount(Coefficients.Rows.Count);
+        Coefficients.ShouldBeMet();
     }
 
     [Fact]
@@ -58,6 +38,32 @@ public class P1238SiteGeneralTests
     {
         Action mistaken = () => P1238SiteGeneral.MedianLossDb(P1238SiteGeneral.Rows[0], 10, 2440);
         mistaken.Should().Throw<ArgumentOutOfRangeException>();
+    }
+
+    private static IEnumerable<Comparison> CompareLoss(PublishedRow row)
+    {
+        SiteGeneralCoefficients coefficients = Find(row);
+        double distance = row.Number("d_m"), gigahertz = row.Number("f_MHz") / 1e3;
+        double lossDb = P1238SiteGeneral.MedianLossDb(coefficients, distance, gigahertz);
+        yield return row.Printed("median_loss_dB", lossDb);
+
+        // A difference of two losses: rounding is in proportion to them, not to it.
+        yield return row.Printed("excess_over_free_space_dB", lossDb - FreeSpace.LossDb(distance, gigahertz * 1e3), scale: lossDb);
+        yield return row.Exactly("sigma_dB", coefficients.SigmaDb);
+        yield return row.Exactly("f_inside_range", coefficients.FrequencyGigahertz.Contains(gigahertz));
+    }
+
+    private static IEnumerable<Comparison> CompareCoefficients(PublishedRow row)
+    {
+        SiteGeneralCoefficients own = Find(row);
+        yield return row.Exactly("alpha", own.Alpha);
+        yield return row.Exactly("beta", own.BetaDb);
+        yield return row.Exactly("gamma", own.Gamma);
+        yield return row.Exactly("sigma_dB", own.SigmaDb);
+        yield return row.Exactly("f_min_GHz", own.FrequencyGigahertz.Min);
+        yield return row.Exactly("f_max_GHz", own.FrequencyGigahertz.Max);
+        yield return row.Exactly("d_min_m", own.DistanceMetres.Min);
+        yield return row.Exactly("d_max_m", own.DistanceMetres.Max);
     }
 
     private static SiteGeneralCoefficients Find(PublishedRow row) =>
