@@ -71,9 +71,9 @@ public class MaterialTests
     {
         if (row.Whole("row") != 1) yield break;
         Material material = Find(row);
+        yield return row.Exactly("c_S_per_m", material.C);
         yield return row.Exactly("a", material.A);
         yield return row.Exactly("b", material.B);
-        yield return row.Exactly("c_S_per_m", material.C);
         yield return row.Exactly("d", material.D);
         yield return row.Exactly("f_min_GHz", material.FrequencyGigahertz.Min);
         yield return row.Exactly("f_max_GHz", material.FrequencyGigahertz.Max);

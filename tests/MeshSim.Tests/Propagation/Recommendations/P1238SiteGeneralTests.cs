@@ -1,5 +1,4 @@
 using MeshSim.Propagation.Recommendations;
-using MeshSim.Quantities;
 
 namespace MeshSim.Tests.Propagation.Recommendations;
 
