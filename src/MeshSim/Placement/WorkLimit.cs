@@ -6,9 +6,9 @@ namespace MeshSim.Placement;
 /// </summary>
 public sealed record WorkLimit
 {
-    /// <summary>Exact masters per question; a house needs a handful.</summary>
-    public int Rounds { get; init; } = 20;
+    /// <summary>Exact masters per question; a house needs one or two.</summary>
+    public int Rounds { get; init; } = 8;
 
     /// <summary>Nodes of the search tree per exact master.</summary>
-    public int NodesPerRound { get; init; } = 2_000;
+    public int NodesPerRound { get; init; } = 500;
 }
