@@ -49,6 +49,7 @@ public static class StoreyBuilder
         exceptions.ApplyDefaults();
 
         List<WallPiece> pieces = WallDerivation.JoinStraight(derivation.Pieces);
+        FacingRooms.Note(description, pieces, outlines.Rooms, findings);
         PlaceOpenings(description, outlines, pieces, findings);
         return
         [
