@@ -9,6 +9,12 @@ public sealed partial class SourceStyleTests
     private const int LongestFileLines = 400;
     private const int MedianFileLines = 120;
     private const int MainFlowLines = 60;
+    private const int LongestMethodLines = 80;
+    private const int UsualMethodLines = 40;
+    private const double UsualShare = 0.95;
+
+    // Fewer would mean that the counting has gone wrong, not that the project has shrunk.
+    private const int FewestMethods = 1000;
 
     private static readonly string[] NamesThatSayNothing =
         ["Interfaces", "Helpers", "Helper", "Utils", "Utilities", "Common", "Constants", "Models", "Manager", "Base", "Misc"];
@@ -20,6 +26,43 @@ public sealed partial class SourceStyleTests
 
         files.Where(file => file.Lines.Length > LongestFileLines).Select(file => $"{file.Path}: {file.Lines.Length}").Should().BeEmpty();
         files.Select(file => file.Lines.Length).Order().ElementAt(files.Count / 2).Should().BeLessThanOrEqualTo(MedianFileLines);
+    }
+
+    [Fact]
+    public void Methods_are_short()
+    {
+        (string Place, int Lines)[] longestFirst =
+        [
+            .. from file in SourceTree.Files("src").Concat(SourceTree.Files("tests"))
+               from member in MemberLengths.In(file.Lines)
+               where member.Lines > 0
+               orderby member.Lines descending
+               select ($"{file.Path}: {member.Member}", member.Lines),
+        ];
+
+        longestFirst.Should().HaveCountGreaterThan(FewestMethods);
+        longestFirst.TakeWhile(member => member.Lines > LongestMethodLines).Should().BeEmpty();
+        longestFirst.Count(member => member.Lines <= UsualMethodLines)
+            .Should().BeGreaterThanOrEqualTo((int)Math.Ceiling(UsualShare * longestFirst.Length), "the five longest are {0}", longestFirst.Take(5));
+    }
+
+    [Fact]
+    public void A_test_lies_where_the_type_that_it_is_named_for_lies()
+    {
+        foreach ((string path, _) in SourceTree.Files("tests"))
+        {
+            // The tests of this folder are about the project, whatever else their names also mean.
+            if (TestFile().Match(path) is not { Success: true } file || file.Groups["folder"].Value == "Architecture/") continue;
+
+            (string project, string folder) = (file.Groups["project"].Value, file.Groups["folder"].Value.TrimEnd('/').Replace('/', '.'));
+            string[] homes =
+            [
+                .. SourceTree.Assembly(project).GetTypes()
+                    .Where(type => type.Name == file.Groups["type"].Value && !type.IsNested)
+                    .Select(type => type.Namespace!),
+            ];
+            if (homes.Length > 0) homes.Should().Contain($"{project}.{folder}".TrimEnd('.'), "{0} is named for a type there", path);
+        }
     }
 
     [Fact]
@@ -68,6 +111,9 @@ public sealed partial class SourceStyleTests
         from line in file.Lines.Index()
         where isOffence(line.Item)
         select string.Create(CultureInfo.InvariantCulture, $"{file.Path}({line.Index + 1}): {line.Item.Trim()}");
+
+    [GeneratedRegex(@"^tests/(?<project>[\w.]+)\.Tests/(?<folder>.*/)?(?<type>\w+)Tests(\.\w+)?\.cs$", RegexOptions.NonBacktracking | RegexOptions.ExplicitCapture)]
+    private static partial Regex TestFile();
 
     [GeneratedRegex(@"(^|[^\w.])Console\.", RegexOptions.NonBacktracking | RegexOptions.ExplicitCapture)]
     private static partial Regex ConsoleUse();
