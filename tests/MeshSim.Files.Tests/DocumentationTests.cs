@@ -1,7 +1,10 @@
+using MeshSim.Devices;
 using MeshSim.Files.Homes;
 using MeshSim.Files.Tables;
 using MeshSim.Files.Tests.Fixtures;
 using MeshSim.Files.Yaml;
+using MeshSim.Propagation;
+using MeshSim.Radio;
 
 namespace MeshSim.Files.Tests;
 
@@ -35,7 +38,13 @@ public sealed class DocumentationTests
     {
         Page.Should().Contain(FormattableString.Invariant($"{ConstructionReader.AssumedSpread.Value} (assumed)"));
         Page.Should().Contain(FormattableString.Invariant($"clear height, {StoreyReader.CeilingMetres}"));
-        Page.Should().Contain(FormattableString.Invariant($"`exponent` (path-loss exponent, {HomeFileReader.Exponent.Min} to {HomeFileReader.Exponent.Max}"));
+        PlanningParameters defaults = new();
+        Page.Should().Contain(FormattableString.Invariant(
+            $"`exponent` (path-loss exponent, {LogDistance.Exponent.Min} to {LogDistance.Exponent.Max}, default {defaults.Exponent})"));
+        Page.Should().Contain(FormattableString.Invariant(
+            $"`shadowing` (standard deviation, dB, {FadingMargin.ShadowingDb.Min} to {FadingMargin.ShadowingDb.Max}, default {defaults.Shadowing.Value})"));
+        Page.Should().Contain(FormattableString.Invariant(
+            $"{FadingMargin.Availability.Min} to {FadingMargin.Availability.Max}, default {defaults.Availability})"));
         Page.Should().Contain(FormattableString.Invariant($"`{DeviceTable.DefaultMounting}` when blank"));
         Page.Should().Contain(FormattableString.Invariant($"moved {OffWall.DistanceMetres * 100} cm into the room"));
         Page.Should().Contain(FormattableString.Invariant($"beyond {HomeFolder.LongestHomeFileBytes / 1024 / 1024} MB or {YamlTree.DeepestLevel} levels"));

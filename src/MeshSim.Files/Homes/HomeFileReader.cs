@@ -4,7 +4,9 @@ using MeshSim.Files.Diagnostics;
 using MeshSim.Files.Sources;
 using MeshSim.Files.Yaml;
 using MeshSim.FloorPlans.Geometry;
+using MeshSim.Propagation;
 using MeshSim.Quantities;
+using MeshSim.Radio;
 
 namespace MeshSim.Files.Homes;
 
@@ -13,15 +15,6 @@ internal static class HomeFileReader
 {
     /// <summary>Accepted directions of north.</summary>
     public static readonly ValidRange NorthDegrees = new(-360, 360, "degrees");
-
-    /// <summary>Accepted path-loss exponents: wave-guiding corridors lie below 2, no published indoor figure above 6.</summary>
-    public static readonly ValidRange Exponent = new(1, 6, "");
-
-    /// <summary>Accepted standard deviations of shadowing.</summary>
-    public static readonly ValidRange ShadowingDb = new(0, 20, "dB");
-
-    /// <summary>Accepted availabilities.</summary>
-    public static readonly ValidRange Availability = new(0.5, 0.999, "");
 
     /// <summary>Reads a home; null with an error when nothing can be made of the file.</summary>
     public static HomeDocument? Read(SourceFile file, DiagnosticList problems)
@@ -69,9 +62,9 @@ internal static class HomeFileReader
         if (MapReader.Open(node, "the model", problems, "exponent", "shadowing", "availability") is not { } map) return defaults;
         return defaults with
         {
-            Exponent = map.Number("exponent", Exponent) ?? defaults.Exponent,
-            Shadowing = map.Number("shadowing", ShadowingDb) is { } shadowingDb ? new(shadowingDb) : defaults.Shadowing,
-            Availability = map.Number("availability", Availability) ?? defaults.Availability,
+            Exponent = map.Number("exponent", LogDistance.Exponent) ?? defaults.Exponent,
+            Shadowing = map.Number("shadowing", FadingMargin.ShadowingDb) is { } shadowingDb ? new(shadowingDb) : defaults.Shadowing,
+            Availability = map.Number("availability", FadingMargin.Availability) ?? defaults.Availability,
         };
     }
 

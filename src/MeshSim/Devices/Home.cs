@@ -101,7 +101,7 @@ public sealed record PlanningParameters
     /// <summary>Standard deviation of log-normal shadowing. 5 dB is ITU-R P.1238-13's office figure out of sight (5.01 dB).</summary>
     public Decibels Shadowing { get; init; } = new(5);
 
-    /// <summary>Share of cases in which a planned link must hold, 0.5 to 0.999.</summary>
+    /// <summary>Share of cases in which a planned link must hold, within <see cref="FadingMargin.Availability"/>.</summary>
     public double Availability { get; init; } = 0.9;
 
     /// <summary>Direction of north on the plan, degrees clockwise from up the page.</summary>

@@ -11,7 +11,7 @@ public static class FadingMargin
     public static readonly ValidRange Availability = new(0.5, 0.9999, "(share of cases)");
 
     /// <summary>Accepted standard deviations.</summary>
-    public static readonly ValidRange ShadowingDb = new(0, 20, "dB");
+    public static readonly ValidRange ShadowingDb = DeliveryRatio.ShadowingDb;
 
     /// <summary>Accepted ratios of the steady to the scattered power of a Rician channel.</summary>
     public static readonly ValidRange SteadyToScatteredDb = new(-40, 25, "dB");
