@@ -52,7 +52,7 @@ internal sealed class LayerRecursion
         double incidentPower = Power(incident);
         double entering = ((forward + backward) * Complex.Conjugate(steps[0] * (forward - backward))).Real / incidentPower;
         Complex reflection = reflected / incident;
-        double reflectionLossDb = Power(reflection) > 0.5 ? -LogOnePlus(-entering) * DecibelsPerNeperOfPower
+        double reflectionLossDb = Power(reflection) > 0.5 ? -SmallDifferences.LogarithmOfOnePlus(-entering) * DecibelsPerNeperOfPower
             : -Math.Log(Power(reflection)) * DecibelsPerNeperOfPower;
         double transmissionLossDb = ((2 * logScale) + Math.Log(incidentPower)) * DecibelsPerNeperOfPower;
         return new(reflection, Math.Exp(-logScale) / incident, new(reflectionLossDb), new(transmissionLossDb));
@@ -105,11 +105,4 @@ internal sealed class LayerRecursion
     }
 
     private static double Power(Complex field) => (field.Real * field.Real) + (field.Imaginary * field.Imaginary);
-
-    // ln(1 + x) to full precision for small x: the rounding of 1 + x cancels in the quotient.
-    private static double LogOnePlus(double x)
-    {
-        double rounded = 1 + x;
-        return rounded == 1 ? x : Math.Log(rounded) * x / (rounded - 1);
-    }
 }

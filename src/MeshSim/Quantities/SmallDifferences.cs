@@ -1,4 +1,4 @@
-namespace MeshSim.Radio;
+namespace MeshSim.Quantities;
 
 /// <summary>
 /// Exponential and logarithm near the value 1, to the last few bits (W. Kahan's forms): a rounding of the inner value is undone

@@ -1,7 +1,7 @@
 using CsCheck;
-using MeshSim.Radio;
+using MeshSim.Quantities;
 
-namespace MeshSim.Tests.Radio;
+namespace MeshSim.Tests.Quantities;
 
 public sealed class SmallDifferencesTests
 {
