@@ -8,9 +8,9 @@ internal static class ModelWords
 {
     private static readonly ImmutableArray<(ModelName Model, string Word)> Words =
     [
-        (ModelName.LogDistance, "log-distance"),
-        (ModelName.MultiWall, "multi-wall"),
-        (ModelName.SiteGeneral, "site-general"),
+        (ModelName.LogDistance, ModelNames.LogDistance),
+        (ModelName.MultiWall, ModelNames.MultiWall),
+        (ModelName.SiteGeneral, ModelNames.SiteGeneral),
     ];
 
     /// <summary>All names, the default first.</summary>
