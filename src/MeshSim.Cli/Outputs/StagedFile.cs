@@ -24,7 +24,14 @@ internal static class StagedFile
         Refuse(path);
         string full = Path.GetFullPath(path);
         string staging = FormattableString.Invariant($"{full}.{Environment.ProcessId}.partial");
-        File.WriteAllBytes(staging, Encoding.UTF8.GetBytes(content));
-        File.Move(staging, full, overwrite: true);
+        try
+        {
+            File.WriteAllBytes(staging, Encoding.UTF8.GetBytes(content));
+            File.Move(staging, full, overwrite: true);
+        }
+        finally
+        {
+            File.Delete(staging); // Nothing is there once it was moved.
+        }
     }
 }
