@@ -1,6 +1,6 @@
 namespace MeshSim.FloorPlans;
 
-/// <summary>The name of a storey, unique in its home. Ordered by its text. The default has no text and names nothing.</summary>
+/// <summary>The name of a storey, unique in its home. The default has no text and names nothing.</summary>
 /// <param name="Value">The name as the person wrote it.</param>
 public readonly record struct StoreyName(string Value)
 {
