@@ -18,7 +18,7 @@ internal static class OffWall
     public static PlanPoint? Move(Polygon outline, PlanPoint point)
     {
         (double X, double Y)[] normals =
-            [.. outline.Edges.Where(edge => IsOn(edge.Start, edge.End, point)).Select(edge => Inward(outline, edge.Start, edge.End))];
+            [.. outline.Edges.Where(edge => Predicates.IsOn(edge.Start, edge.End, point)).Select(edge => Inward(outline, edge.Start, edge.End))];
         (double X, double Y) sum = (normals.Sum(normal => normal.X), normals.Sum(normal => normal.Y));
 
         // Scaled so that the nearest of the walls at this point is one distance away.
@@ -33,11 +33,6 @@ internal static class OffWall
 
         return null;
     }
-
-    private static bool IsOn(PlanPoint a, PlanPoint b, PlanPoint point) =>
-        Predicates.SideOf(a, b, point) == Side.On
-        && Math.Min(a.X, b.X) <= point.X && point.X <= Math.Max(a.X, b.X)
-        && Math.Min(a.Y, b.Y) <= point.Y && point.Y <= Math.Max(a.Y, b.Y);
 
     private static (double X, double Y) Inward(Polygon outline, PlanPoint a, PlanPoint b)
     {

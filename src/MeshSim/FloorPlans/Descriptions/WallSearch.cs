@@ -47,14 +47,9 @@ internal sealed class WallSearch(IReadOnlyList<WallPiece> pieces, IReadOnlyList<
         () => $"the walls are {InWords(pieces.Select(piece => piece.Name ?? "").Where(known => known.Length > 0), "none")}");
 
     private WallMatch FindOn(PlanPoint start, PlanPoint end) => Answer(
-        piece => IsOn(start, end, piece.Start) && IsOn(start, end, piece.End),
+        piece => Predicates.IsOn(start, end, piece.Start) && Predicates.IsOn(start, end, piece.End),
         $"no wall lies on the line {start} to {end}",
         () => $"a line that holds a wall from end to end");
-
-    private static bool IsOn(PlanPoint start, PlanPoint end, PlanPoint point) =>
-        Predicates.SideOf(start, end, point) == Side.On
-        && Math.Min(start.X, end.X) <= point.X && point.X <= Math.Max(start.X, end.X)
-        && Math.Min(start.Y, end.Y) <= point.Y && point.Y <= Math.Max(start.Y, end.Y);
 
     private WallMatch? UnknownRoom(RoomName name) => rooms.Any(room => room.Name == name)
         ? null

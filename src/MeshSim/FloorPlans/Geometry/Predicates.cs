@@ -26,6 +26,12 @@ public static class Predicates
     /// <summary>On which side of the line from a to b the point p lies.</summary>
     public static Side SideOf(PlanPoint a, PlanPoint b, PlanPoint p) => (Side)Math.Sign(SignedArea(a, b, p));
 
+    /// <summary>Whether the point p lies on the stretch from a to b, ends included.</summary>
+    public static bool IsOn(PlanPoint a, PlanPoint b, PlanPoint p) =>
+        SideOf(a, b, p) == Side.On
+        && Math.Min(a.X, b.X) <= p.X && p.X <= Math.Max(a.X, b.X)
+        && Math.Min(a.Y, b.Y) <= p.Y && p.Y <= Math.Max(a.Y, b.Y);
+
     /// <summary>Whether two stretches have a point in common, ends included.</summary>
     public static bool Touch(PlanPoint a, PlanPoint b, PlanPoint c, PlanPoint d)
     {

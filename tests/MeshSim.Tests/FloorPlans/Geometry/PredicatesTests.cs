@@ -35,5 +35,16 @@ public sealed class PredicatesTests
         },
         iter: Samples);
 
+    [Fact]
+    public void A_point_is_on_a_stretch_as_an_independent_calculation_says() => Gen.Select(Near, Near, Near).Sample(
+        (a, b, p) =>
+        {
+            var intersector = new RobustLineIntersector();
+            intersector.ComputeIntersection(At(p), At(a), At(b));
+
+            Predicates.IsOn(a, b, p).Should().Be(intersector.HasIntersection);
+        },
+        iter: Samples);
+
     private static Coordinate At(PlanPoint point) => new(point.X, point.Y);
 }
