@@ -42,10 +42,10 @@ public sealed class HomeFolder
 
         HomeFolder reader = new(folder);
         Home? home = Directory.Exists(folder) ? reader.ReadFiles() : null;
-        if (home is null && !reader._problems.HasErrors) reader.
-            _problems.Error(
+        if (home is null && !reader._problems.HasErrors)
+            reader._problems.Error(
                 SourcePlace.StartOf(folder),
-                "there is no such folder",
+                File.Exists(folder) ? "this is a file, not a folder" : "there is no such folder",
                 "name a folder that holds a home.yaml");
         return new()
         {

@@ -39,6 +39,16 @@ public sealed class HomeFolderTests
     }
 
     [Fact]
+    public void A_file_in_the_place_of_the_folder_is_named()
+    {
+        using TemporaryFolder folder = new TemporaryFolder().WithSample();
+        string file = folder.File("home.yaml");
+
+        HomeFolder.Read(file).Problems.Select(problem => problem.ToString())
+            .Should().Equal(file + "(1,1): error: this is a file, not a folder; name a folder that holds a home.yaml");
+    }
+
+    [Fact]
     public void Missing_files_are_reported_together()
     {
         using TemporaryFolder folder = new();

@@ -8,9 +8,10 @@ internal static class StagedFile
 {
     /// <summary>Refuses a place that must not be written, before any work is done.</summary>
     /// <param name="path">The final place.</param>
-    /// <exception cref="InputException">It is a folder, or one of the files that a home is made of.</exception>
+    /// <exception cref="InputException">It is empty, a folder, or one of the files that a home is made of.</exception>
     public static void Refuse(string path)
     {
+        if (path.Length == 0) throw new InputException("error: --out is empty; give the file to write");
         if (Directory.Exists(path)) throw new InputException($"{path}: error: is a folder; give a file");
         if (HomeFileNames.All.Contains(Path.GetFileName(path), StringComparer.OrdinalIgnoreCase))
             throw new InputException($"{path}: error: is the name of a file that a home is read from; give another");

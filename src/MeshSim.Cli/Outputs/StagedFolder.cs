@@ -17,9 +17,10 @@ internal sealed class StagedFolder : IDisposable
 
     /// <summary>Makes ready to fill a folder.</summary>
     /// <param name="path">Its final place.</param>
-    /// <exception cref="InputException">Something is in that place that no earlier run wrote.</exception>
+    /// <exception cref="InputException">It is empty, or something is in that place that no earlier run wrote.</exception>
     public StagedFolder(string path)
     {
+        if (path.Length == 0) throw new InputException("error: --out is empty; give the folder to make");
         target = Path.TrimEndingDirectorySeparator(Path.GetFullPath(path));
         Refuse(target);
         string parent = Path.GetDirectoryName(target) ?? throw new InputException($"{path}: error: cannot be replaced");

@@ -63,8 +63,10 @@ internal static class TextTable
         while (rest.Length > width)
         {
             int blank = rest.LastIndexOf(' ', width);
-            yield return blank > 0 ? rest[..blank].TrimEnd() : rest[..width];
-            rest = blank > 0 ? rest[(blank + 1)..] : rest[width..];
+            int end = blank > 0 ? blank : rest.LastIndexOf('-', width - 1) + 1; // A long id breaks after one of its hyphens.
+            if (end == 0) end = width;
+            yield return rest[..end].TrimEnd();
+            rest = blank > 0 ? rest[(blank + 1)..] : rest[end..];
         }
 
         yield return rest;

@@ -42,7 +42,7 @@ public static class KnownNames
     {
         string written = name.ToUpperInvariant();
         string? nearest = null;
-        int limit = Math.Max(1, name.Length / 3);
+        int limit = name.Length < ShortestBeginning ? 0 : Math.Max(1, name.Length / 3); // One edit of "UK" is half of another name.
         foreach (string candidate in known)
         {
             int distance = EditDistance(written, candidate.ToUpperInvariant(), limit);

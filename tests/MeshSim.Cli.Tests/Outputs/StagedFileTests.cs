@@ -40,6 +40,14 @@ public sealed class StagedFileTests
     }
 
     [Fact]
+    public void An_empty_name_is_refused()
+    {
+        Action write = () => StagedFile.Write("", "new");
+
+        write.Should().Throw<InputException>().WithMessage("*--out is empty*");
+    }
+
+    [Fact]
     public void A_folder_that_does_not_exist_is_named()
     {
         using var temporary = new TemporaryFolder();

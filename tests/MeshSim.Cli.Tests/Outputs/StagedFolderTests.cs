@@ -79,6 +79,14 @@ public sealed class StagedFolderTests
     }
 
     [Fact]
+    public void An_empty_name_is_refused()
+    {
+        Action make = () => new StagedFolder("").Dispose();
+
+        make.Should().Throw<InputException>().WithMessage("*--out is empty*");
+    }
+
+    [Fact]
     public void The_root_of_a_disk_is_refused()
     {
         Action make = () => new StagedFolder(Path.GetPathRoot(Path.GetTempPath())!).Dispose();

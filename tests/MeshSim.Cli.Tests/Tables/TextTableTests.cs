@@ -36,6 +36,10 @@ public sealed class TextTableTests
     public void A_word_longer_than_its_column_is_broken() =>
         TextTable.Render(new([new("Name")], [["incomprehensibilities"]]), 8).Split('\n').Should().Contain(["incompre", "hensibil", "ities"]);
 
+    [Fact]
+    public void A_long_id_breaks_after_a_hyphen() =>
+        TextTable.Render(new([new("Name")], [["roof-window-contact"]]), 15).Split('\n').Should().Contain(["roof-window-", "contact"]);
+
     [Theory]
     [InlineData(40)]
     [InlineData(80)]

@@ -32,6 +32,12 @@ public sealed class KnownNamesTests
     public void Help_names_the_nearest_or_all(string written, string help) =>
         KnownNames.Help(written, ["hall", "kitchen"], "rooms").Should().Be(help);
 
+    [Theory]
+    [InlineData("UK", "known regions: \"EU\", \"US\"")]
+    [InlineData("us", "did you mean \"US\"?")]
+    public void A_short_name_is_near_only_when_its_letters_agree(string written, string help) =>
+        KnownNames.Help(written, ["EU", "US"], "regions").Should().Be(help);
+
     [Fact]
     public void Help_says_when_there_is_nothing_to_choose_from()
     {
