@@ -59,6 +59,11 @@ internal sealed class StoreyReader
 
         StoreyReader reader = new(map, constructions, places, problems);
         StoreyDescription description = reader.Describe(new(name), below?.Description, northDegrees);
+        if (problems.ErrorCount == errorsBefore && description.Rooms.IsEmpty && description.Walls.IsEmpty)
+            problems.Error(
+                map.PlaceOf("storey"),
+                $"the storey {KnownNames.Quote(name)} has neither rooms nor walls",
+                "write its rooms, or its walls as lines; leave out a storey without either");
         return new(description, map.PlaceOf("storey"), [.. reader._roomNames], [.. reader._openingNames], problems.ErrorCount == errorsBefore);
     }
 

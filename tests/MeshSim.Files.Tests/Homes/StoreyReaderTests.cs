@@ -16,6 +16,7 @@ public sealed class StoreyReaderTests
     [InlineData("    openings:\n", "    openings:\n      - { door: second door, between: [hall, kitchen], at: 1.5, width: 0.8, height: 2, is: door-timber }\n", "home.yaml(22,61): error: \"kitchen door\" overlaps \"second door\"; \"second door\" takes 1.5 to 2.3 m of the wall")]
     [InlineData("    ceiling: 2.5\n", "    ceiling: 2.5\n    floor: joists-boards-lath\n", "home.yaml(11,12): error: the lowest storey has no \"floor\"; storeys are listed lowest first; nothing below the lowest one is planned")]
     [InlineData("[6, 4], [2, 4]]", "[6, 4], [2]]", "home.yaml(15,52): error: a place has 2 numbers, not 1; write [x, y], with points as decimal marks")]
+    [InlineData("    stairwells: [{ from: [0.2, 1], to: [1.2, 3] }]\n    outer: cavity-brick\n    rooms:\n      bedroom: { from: [0, 0], to: [6, 4] }\n", "", "home.yaml(25,13): error: the storey \"first\" has neither rooms nor walls; write its rooms, or its walls as lines; leave out a storey without either", "devices.csv(4,49): error: no room of storey \"first\" is called \"bedroom\"; there are no rooms")]
     public void What_does_not_fit_is_reported_at_the_value_that_says_so(string find, string replacement, params string[] said) =>
         ChangedSample.Says("home.yaml", find, replacement).Should().Equal(said);
 }
