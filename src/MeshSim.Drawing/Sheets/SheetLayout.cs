@@ -84,13 +84,14 @@ internal sealed record SheetLayout
 
     /// <summary>
     /// The scale at which a plan fills the width left of the column without being taller than the sheet is wide. A long narrow
-    /// plan may be taller, rather than so small that symbols hide its rooms.
+    /// plan may be taller, rather than so small that symbols hide its rooms, as far as a sheet may go.
     /// </summary>
     private static double FittingScale(PlanBounds bounds, int sheetWidth)
     {
         int width = sheetWidth - ColumnWidth - (3 * Rim) - (2 * Gutter);
-        int height = sheetWidth - TitleHeight - StripHeight - FooterHeight - (2 * Rim) - (2 * Gutter);
-        double scale = Math.Min(width / Math.Max(bounds.WidthMetres, 1), Math.Max(height / Math.Max(bounds.HeightMetres, 1), LegibleScale));
-        return Math.Min(scale, AmpleScale);
+        const int AboutThePlan = TitleHeight + StripHeight + FooterHeight + (2 * Rim) + (2 * Gutter);
+        double heightMetres = Math.Max(bounds.HeightMetres, 1);
+        double scale = Math.Min(width / Math.Max(bounds.WidthMetres, 1), Math.Max((sheetWidth - AboutThePlan) / heightMetres, LegibleScale));
+        return Math.Min(Math.Min(scale, AmpleScale), (LongestSide - AboutThePlan) / heightMetres);
     }
 }

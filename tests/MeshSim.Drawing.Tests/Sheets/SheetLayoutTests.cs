@@ -39,6 +39,17 @@ public sealed class SheetLayoutTests
     public void A_long_narrow_plan_keeps_a_legible_scale() =>
         SheetLayout.Of(BoundsOf(5, 30), PictureSize.Default, ColumnHeight).Projection.PixelsPerMetre.Should().Be(80);
 
+    [Theory]
+    [InlineData(5, 300)]
+    [InlineData(900, 900)]
+    public void A_plan_of_any_size_fits_a_sheet_that_viewers_open(double widthMetres, double heightMetres)
+    {
+        PixelBox sheet = SheetLayout.Of(BoundsOf(widthMetres, heightMetres), PictureSize.Default, ColumnHeight).Sheet;
+
+        sheet.Width.Should().BeLessThanOrEqualTo(SheetLayout.LongestSide);
+        sheet.Height.Should().BeLessThanOrEqualTo(SheetLayout.LongestSide);
+    }
+
     [Fact]
     public void The_plan_lies_inside_the_map()
     {
