@@ -1,6 +1,9 @@
 using System.CommandLine;
 using MeshSim.Cli.Parsing;
+using MeshSim.FloorPlans;
+using MeshSim.Propagation.Fields;
 using MeshSim.Quantities;
+using MeshSim.Studies;
 
 namespace MeshSim.Cli.Commands;
 
@@ -12,6 +15,9 @@ internal sealed class GridArguments
 
     /// <summary>Accepted heights above the floor.</summary>
     public static readonly ValidRange HeightMetres = new(0, 10, "m");
+
+    /// <summary>Most points of one map: 100 MB of figures. A house at the default step has some ten thousand.</summary>
+    public const long MostPoints = 25_000_000;
 
     /// <summary>Distance between the points of a map.</summary>
     public Option<double> Step { get; } = new("--step")
@@ -30,6 +36,17 @@ internal sealed class GridArguments
         CustomParser = StrictNumber.One(HeightMetres),
         DefaultValueFactory = _ => 1,
     };
+
+    /// <summary>Refuses a map that no machine would finish, before any work is done.</summary>
+    /// <exception cref="InputException">The map of the storey would have more than <see cref="MostPoints"/>.</exception>
+    public static void Refuse(FloorPlan plan, StoreyName storey, StudyOptions options)
+    {
+        var grid = FieldGrid.Over(plan, storey, options.GridStepMetres, options.ProbeHeightMetres);
+        long points = (long)grid.Columns * grid.Rows;
+        if (points > MostPoints)
+            throw new InputException(FormattableString.Invariant(
+                $"error: --step {options.GridStepMetres} makes {points} points on storey \"{storey}\"; at most {MostPoints}: give a larger step, or check the size of the plan"));
+    }
 
     /// <summary>Adds them to a command.</summary>
     public void AddTo(Command command)

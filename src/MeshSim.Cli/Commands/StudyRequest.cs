@@ -31,10 +31,15 @@ internal sealed record StudyRequest(Home Home, ImmutableArray<Diagnostic> Notice
             Options = Options with { GridStepMetres = parsed.GetValue(grid.Step), ProbeHeightMetres = parsed.GetValue(grid.Height) },
         };
 
-    /// <summary>The storeys chosen: one by name, else all.</summary>
-    /// <exception cref="InputException">The name is unknown.</exception>
-    public ImmutableArray<Storey> Storeys(string? name) =>
-        name is null ? Home.FloorPlan.Storeys : [Find(Home.FloorPlan.Storeys, storey => storey.Name.Value, name, "storeys")];
+    /// <summary>The storeys to draw maps of: one by name, else all.</summary>
+    /// <exception cref="InputException">The name is unknown, or a map would have too many points.</exception>
+    public ImmutableArray<Storey> Storeys(string? name)
+    {
+        ImmutableArray<Storey> chosen =
+            name is null ? Home.FloorPlan.Storeys : [Find(Home.FloorPlan.Storeys, storey => storey.Name.Value, name, "storeys")];
+        foreach (Storey storey in chosen) GridArguments.Refuse(Home.FloorPlan, storey.Name, Options);
+        return chosen;
+    }
 
     /// <summary>Links and routes of each network chosen.</summary>
     public ImmutableArray<NetworkCoverage> Cover() => [.. Networks.Select(network => CoverageStudy.Run(Home, network, Options))];

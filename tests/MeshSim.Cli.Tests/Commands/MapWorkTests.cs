@@ -48,6 +48,25 @@ public sealed class MapWorkTests
     }
 
     [Fact]
+    public async Task A_map_of_more_points_than_a_machine_holds_is_refused_with_what_would_help()
+    {
+        using var temporary = new TemporaryFolder();
+        string home = temporary["home"];
+        Directory.CreateDirectory(home);
+        foreach (string file in Directory.EnumerateFiles(Run.TwoRooms)) File.Copy(file, Path.Combine(home, Path.GetFileName(file)));
+        string path = Path.Combine(home, "home.yaml");
+        string text = await File.ReadAllTextAsync(path, TestContext.Current.CancellationToken);
+        text.Should().Contain("to: [8, 4]");
+        await File.WriteAllTextAsync(path, text.Replace("to: [8, 4]", "to: [900, 900]", StringComparison.Ordinal), TestContext.Current.CancellationToken);
+
+        Run run = await Run.Of("map", home, "--out", temporary["maps"]);
+
+        run.Code.Should().Be(2);
+        run.Error.Should().Contain("--step 0.1 makes 81").And.Contain("give a larger step");
+        Directory.Exists(temporary["maps"]).Should().BeFalse();
+    }
+
+    [Fact]
     public async Task An_unknown_storey_is_answered_with_the_known_ones()
     {
         Run run = await Run.Of("map", Run.TwoRooms, "--storey", "attic");
