@@ -42,9 +42,13 @@ public static class KnownNames
     {
         string written = name.ToUpperInvariant();
         string? nearest = null;
-        int limit = name.Length < ShortestBeginning ? 0 : Math.Max(1, name.Length / 3); // One edit of "UK" is half of another name.
+        int limit = Math.Max(1, name.Length / 3);
+        bool isShort = name.Length < ShortestBeginning;
         foreach (string candidate in known)
         {
+            // A letter more or less is half of a short name: "UK" does not mean "US", but "UE" means "EU".
+            if (isShort && !written.Order().SequenceEqual(candidate.ToUpperInvariant().Order())) continue;
+
             int distance = EditDistance(written, candidate.ToUpperInvariant(), limit);
             if (distance > limit) continue;
             nearest = candidate;
@@ -52,7 +56,7 @@ public static class KnownNames
             if (limit < 0) break;
         }
 
-        if (nearest is not null || name.Length < ShortestBeginning) return nearest;
+        if (nearest is not null || isShort) return nearest;
         return known.FirstOrDefault(candidate => candidate.StartsWith(name, StringComparison.OrdinalIgnoreCase));
     }
 

@@ -34,6 +34,7 @@ public sealed class KnownNamesTests
 
     [Theory]
     [InlineData("UK", "known regions: \"EU\", \"US\"")]
+    [InlineData("UE", "did you mean \"EU\"?")]
     [InlineData("us", "did you mean \"US\"?")]
     public void A_short_name_is_near_only_when_its_letters_agree(string written, string help) =>
         KnownNames.Help(written, ["EU", "US"], "regions").Should().Be(help);
