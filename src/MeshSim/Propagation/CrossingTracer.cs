@@ -38,6 +38,12 @@ public sealed class CrossingTracer
     /// <summary>The constructions that crossings refer to by index, in order of first use.</summary>
     public ImmutableArray<ConstructionName> Constructions { get; }
 
+    /// <summary>The floor structures, lowest first.</summary>
+    internal ReadOnlySpan<FloorCrossings> Floors => floors;
+
+    /// <summary>The objects, in the order of the plan.</summary>
+    internal ReadOnlySpan<ObjectCrossings> Objects => objects;
+
     /// <summary>The name of what a crossing meets, in the words of the home folder.</summary>
     public string NameOf(in Crossing crossing) => elementNames[crossing.Element];
 

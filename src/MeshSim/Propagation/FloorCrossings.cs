@@ -10,7 +10,7 @@ namespace MeshSim.Propagation;
 /// </summary>
 internal sealed class FloorCrossings
 {
-    private readonly int element, construction;
+    private readonly int element;
 
     // Twice the height of the mid-plane, because half a thickness need not be a whole number of lattice steps.
     private readonly long twiceZ;
@@ -20,34 +20,52 @@ internal sealed class FloorCrossings
     {
         FloorStructure floor = storey.Floor!;
         element = elements.AddElement($"floor of {storey.Name}");
-        construction = elements.ConstructionOf(floor.Construction);
+        Construction = elements.ConstructionOf(floor.Construction);
         twiceZ = (2L * Lattice.FromMetres(storey.ElevationMetres)) - Lattice.FromMetres(floor.ThicknessMetres);
         rooms = [.. plan.SpannedBy(storey).Select(room => new BoxedPolygon(room.Outline))];
         stairwells = [.. floor.Stairwells.Select(stairwell => new BoxedPolygon(stairwell.Outline))];
     }
 
+    /// <summary>Index of what it is built of.</summary>
+    public int Construction { get; }
+
+    /// <summary>The rooms above it; empty when it reaches everywhere.</summary>
+    public IEnumerable<Polygon> Rooms => rooms.Select(room => room.Outline);
+
+    /// <summary>The holes in it.</summary>
+    public IEnumerable<Polygon> Stairwells => stairwells.Select(stairwell => stairwell.Outline);
+
+    /// <summary>
+    /// Whether its mid-plane lies between two heights. A place exactly in the mid-plane counts as above it, so that a path is
+    /// cut there once or not at all.
+    /// </summary>
+    public bool LiesBetween(int lowZ, int highZ) => 2L * lowZ < twiceZ && 2L * highZ >= twiceZ;
+
+    /// <summary>Where a path between heights on both sides of the mid-plane meets it.</summary>
+    public PathPoint MetBy(Position from, Position to) =>
+        new(from, to, Math.Abs(twiceZ - (2L * from.Z)), 2L * Math.Abs((long)to.Z - from.Z));
+
     public void Visit<TVisitor>(in TracedPath path, ref TVisitor visitor)
         where TVisitor : struct, ICrossingVisitor
     {
-        // A place exactly in the mid-plane counts as above it, so that a path is cut there once or not at all.
-        if (2L * path.LowZ >= twiceZ || 2L * path.HighZ < twiceZ) return;
+        if (!LiesBetween(path.LowZ, path.HighZ)) return;
 
-        long below = Math.Abs(twiceZ - (2L * path.From.Z)), whole = 2L * ((long)path.HighZ - path.LowZ);
-        var met = new PathPoint(path.From, path.To, below, whole);
+        PathPoint met = MetBy(path.From, path.To);
         if (!IsSolidAt(met)) return;
 
         visitor.Take(new Crossing
         {
             Kind = LossKind.Floor,
             Element = element,
-            Construction = construction,
+            Construction = Construction,
             Cosine = Math.Min(1, Math.Abs(path.Dz) / path.Length),
             Weight = 1,
             Share = met.Share,
         });
     }
 
-    private bool IsSolidAt(in PathPoint point)
+    /// <summary>Whether there is floor at the plan place of a path's point, and not a hole.</summary>
+    public bool IsSolidAt(in PathPoint point)
     {
         double x = point.From.Plan.X + (point.Share * ((double)point.To.Plan.X - point.From.Plan.X));
         double y = point.From.Plan.Y + (point.Share * ((double)point.To.Plan.Y - point.From.Plan.Y));

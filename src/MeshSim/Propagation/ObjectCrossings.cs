@@ -6,7 +6,7 @@ namespace MeshSim.Propagation;
 /// <summary>An object as a closed convex prism: a path that meets it anywhere, or starts in it, meets it once.</summary>
 internal sealed class ObjectCrossings
 {
-    private readonly int element, construction, low, high;
+    private readonly int element, low, high;
     private readonly int left, right, bottom, top;
 
     // Anticlockwise: the inside is on the left of every edge.
@@ -17,7 +17,7 @@ internal sealed class ObjectCrossings
         if (!item.Footprint.IsConvex) throw new ArgumentException($"the footprint of \"{item.Name}\" is not convex", nameof(item));
 
         element = elements.AddElement(item.Name);
-        construction = elements.ConstructionOf(item.Construction);
+        Construction = elements.ConstructionOf(item.Construction);
         low = Lattice.FromMetres(storey.ElevationMetres + item.BaseMetres);
         high = Lattice.FromMetres(storey.ElevationMetres + item.BaseMetres + item.HeightMetres);
         corners = [.. item.Footprint.Corners];
@@ -26,13 +26,44 @@ internal sealed class ObjectCrossings
         (bottom, top) = (corners.Min(p => p.Y), corners.Max(p => p.Y));
     }
 
+    /// <summary>Index of what it is made of.</summary>
+    public int Construction { get; }
+
+    /// <summary>Its lowest height, lattice steps above the lowest floor.</summary>
+    public int Low => low;
+
+    /// <summary>Its highest height, lattice steps above the lowest floor.</summary>
+    public int High => high;
+
+    /// <summary>The corners of its footprint, anticlockwise.</summary>
+    public ReadOnlySpan<PlanPoint> Corners => corners;
+
     public void Visit<TVisitor>(in TracedPath path, ref TVisitor visitor)
         where TVisitor : struct, ICrossingVisitor
     {
+        if (!Meets(path, out double share)) return;
+
+        visitor.Take(new Crossing
+        {
+            Kind = LossKind.Object,
+            Element = element,
+            Construction = Construction,
+            Cosine = 1,
+            Weight = 1,
+            Share = share,
+        });
+    }
+
+    /// <summary>Whether a path meets the closed solid.</summary>
+    /// <param name="path">The path.</param>
+    /// <param name="share">The share of the path that lies before it.</param>
+    public bool Meets(in TracedPath path, out double share)
+    {
+        share = 0;
         PlanPoint from = path.From.Plan, to = path.To.Plan;
-        if (path.HighZ < low || path.LowZ > high) return;
-        if (Math.Max(from.X, to.X) < left || Math.Min(from.X, to.X) > right) return;
-        if (Math.Max(from.Y, to.Y) < bottom || Math.Min(from.Y, to.Y) > top) return;
+        if (path.HighZ < low || path.LowZ > high) return false;
+        if (Math.Max(from.X, to.X) < left || Math.Min(from.X, to.X) > right) return false;
+        if (Math.Max(from.Y, to.Y) < bottom || Math.Min(from.Y, to.Y) > top) return false;
 
         var within = ShareInterval.Whole;
         within.KeepWhereNotNegative((long)path.From.Z - low, (long)path.To.Z - low);
@@ -44,17 +75,8 @@ internal sealed class ObjectCrossings
             a = b;
         }
 
-        if (within.IsEmpty) return;
-
-        visitor.Take(new Crossing
-        {
-            Kind = LossKind.Object,
-            Element = element,
-            Construction = construction,
-            Cosine = 1,
-            Weight = 1,
-            Share = within.Start,
-        });
+        share = within.Start;
+        return !within.IsEmpty;
     }
 
     /// <summary>A closed interval of shares of a path, its ends kept as fractions of whole numbers.</summary>

@@ -1,0 +1,98 @@
+using MeshSim.FloorPlans.Geometry;
+
+namespace MeshSim.Propagation.Fields.Shadows;
+
+/// <summary>A run of columns of one row whose paths meet a floor at an angle that changes from point to point.</summary>
+/// <param name="First">First column.</param>
+/// <param name="Last">Last column.</param>
+/// <param name="Share">By what the floor's loss is multiplied.</param>
+/// <param name="Table">Its loss.</param>
+internal readonly record struct FloorRun(int First, int Last, float Share, LossTable Table);
+
+/// <summary>A run of columns with a constant amount of channel 0.</summary>
+internal readonly record struct AmountRun(int First, int Last, int Amount);
+
+/// <summary>
+/// The floor term of one row: how many floors a path meets decides by what their losses are multiplied, so the runs of all
+/// floors are laid over one another.
+/// </summary>
+internal sealed class FloorTerm
+{
+    private readonly FloorShadow[] floors;
+    private readonly LossTable?[] tables;
+    private readonly double[] constantsDb;
+    private readonly float[] shares;
+    private readonly LossChannels channels;
+
+    public FloorTerm(FloorShadow[] floors, Func<int, Materials.LossCurve> curveOf, Func<int, double> floorShare, LossChannels channels)
+    {
+        this.floors = floors;
+        this.channels = channels;
+        tables = [.. floors.Select(floor => curveOf(floor.Construction).IsConstant ? null : channels.TableOf(floor.Construction))];
+        constantsDb = [.. floors.Select(floor => curveOf(floor.Construction) is { IsConstant: true } curve ? curve.At(1).Value : 0)];
+        shares = [.. Enumerable.Range(0, floors.Length + 1).Select(met => met == 0 ? 0 : (float)floorShare(met))];
+    }
+
+    /// <summary>Scratch for one thread.</summary>
+    public sealed class Scratch
+    {
+        internal readonly List<(int First, int Last)> Found = [];
+        internal readonly List<(int Column, int Floor)> Borders = [];
+        internal readonly List<bool> IsMet = [];
+
+        /// <summary>Runs of constant amount.</summary>
+        public List<AmountRun> Amounts { get; } = [];
+
+        /// <summary>Runs at an angle.</summary>
+        public List<FloorRun> Angles { get; } = [];
+    }
+
+    /// <summary>Works out the runs of one row.</summary>
+    public void FindRuns(Position transmitter, int row, Scratch scratch)
+    {
+        scratch.Amounts.Clear();
+        scratch.Angles.Clear();
+        scratch.Borders.Clear();
+        for (int i = 0; i < floors.Length; i++)
+        {
+            if (!floors[i].IsMetFrom(transmitter.Z)) continue;
+            scratch.Found.Clear();
+            floors[i].AddRuns(transmitter, row, scratch.Found);
+            foreach ((int first, int last) in scratch.Found)
+            {
+                scratch.Borders.Add((first, i));
+                scratch.Borders.Add((last + 1, i));
+            }
+        }
+
+        if (scratch.Borders.Count > 0) LayOver(scratch);
+    }
+
+    private void LayOver(Scratch scratch)
+    {
+        scratch.Borders.Sort(static (a, b) => a.Column.CompareTo(b.Column));
+        scratch.IsMet.Clear();
+        for (int i = 0; i < floors.Length; i++) scratch.IsMet.Add(item: false);
+        int met = 0;
+        for (int i = 0; i < scratch.Borders.Count; i++)
+        {
+            (int column, int floor) = scratch.Borders[i];
+            scratch.IsMet[floor] = !scratch.IsMet[floor];
+            met += scratch.IsMet[floor] ? 1 : -1;
+            if (met > 0 && scratch.Borders[i + 1].Column > column) AddRun(scratch, column, scratch.Borders[i + 1].Column - 1, met);
+        }
+    }
+
+    private void AddRun(Scratch scratch, int first, int last, int met)
+    {
+        double constantDb = 0;
+        for (int i = 0; i < floors.Length; i++)
+        {
+            if (!scratch.IsMet[i]) continue;
+            constantDb += constantsDb[i];
+            if (tables[i] is { } table) scratch.Angles.Add(new(first, last, shares[met], table));
+        }
+
+        if (constantDb > 0) scratch.Amounts.Add(new(first, last, channels.Quarters(shares[met] * constantDb)));
+    }
+}

@@ -1,0 +1,151 @@
+using System.Runtime.CompilerServices;
+using System.Runtime.InteropServices;
+using System.Runtime.Intrinsics;
+
+namespace MeshSim.Propagation.Fields.Shadows;
+
+/// <summary>The numbers of one row that every pass needs.</summary>
+/// <param name="SquaredRest">Squared distance along y and z, m².</param>
+/// <param name="AlongY">y(point) − y(transmitter), m.</param>
+internal readonly record struct RowGeometry(float SquaredRest, float AlongY);
+
+/// <summary>What distance alone costs: constant + slope · log₂ of the squared distance.</summary>
+/// <param name="ConstantDb">Loss at 1 m, dB.</param>
+/// <param name="SlopeDb">Loss per doubling of the squared distance, dB.</param>
+/// <param name="LeastSquareMetres">Squared distance below which it falls no further, m².</param>
+/// <param name="DecibelsPerQuarter">Size of a quarter of the unit of channel 0, dB.</param>
+internal readonly record struct DistanceLaw(float ConstantDb, float SlopeDb, float LeastSquareMetres, float DecibelsPerQuarter);
+
+/// <summary>
+/// The passes over one row: running sums of difference rows, the distance term, and losses that depend on the angle. Rows are
+/// padded to whole vectors; each pass leaves its difference row zero for the next strip.
+/// </summary>
+internal static class RowKernel
+{
+    /// <summary>Numbers in a vector: rows are padded to a multiple.</summary>
+    public const int Lanes = 8;
+
+    private static readonly Vector256<int> UpOne = Vector256.Create(8, 0, 1, 2, 3, 4, 5, 6);
+    private static readonly Vector256<int> UpTwo = Vector256.Create(8, 8, 0, 1, 2, 3, 4, 5);
+    private static readonly Vector256<int> UpFour = Vector256.Create(8, 8, 8, 8, 0, 1, 2, 3);
+
+    /// <summary>Distance term plus the running sum of channel 0.</summary>
+    /// <param name="lossesDb">Set, padded.</param>
+    /// <param name="cells">Difference row; left zero.</param>
+    /// <param name="start">Value left of the first column.</param>
+    /// <param name="squaredAlongX">Squared distance along x of each column, m².</param>
+    /// <param name="row">The row.</param>
+    /// <param name="law">The distance term.</param>
+    public static void SumWithDistance(
+        Span<float> lossesDb, Span<int> cells, int start, ReadOnlySpan<float> squaredAlongX, RowGeometry row, DistanceLaw law)
+    {
+        ref float to = ref MemoryMarshal.GetReference(lossesDb);
+        ref int cell = ref MemoryMarshal.GetReference(cells);
+        ref float square = ref MemoryMarshal.GetReference(squaredAlongX);
+        Vector256<int> sum = Vector256.Create(start);
+        Vector256<float> rest = Vector256.Create(row.SquaredRest), least = Vector256.Create(law.LeastSquareMetres);
+        Vector256<float> unit = Vector256.Create(law.DecibelsPerQuarter), constant = Vector256.Create(law.ConstantDb), slope = Vector256.Create(law.SlopeDb);
+        for (int i = 0; i < lossesDb.Length; i += Lanes)
+        {
+            sum = RunningSum(ref Unsafe.Add(ref cell, i), sum);
+            Vector256<float> squared = Vector256.MaxNative(Vector256.LoadUnsafe(ref square, (nuint)i) + rest, least);
+            Vector256<float> wallsDb = Vector256.MultiplyAddEstimate(Vector256.ConvertToSingle(sum), unit, constant);
+            Vector256.MultiplyAddEstimate(Log2(squared), slope, wallsDb).StoreUnsafe(ref to, (nuint)i);
+            sum = Vector256.Shuffle(sum, Vector256.Create(7));
+        }
+    }
+
+    /// <summary>1 / squared distance of each column, 1/m².</summary>
+    public static void InvertSquares(Span<float> inverses, ReadOnlySpan<float> squaredAlongX, RowGeometry row)
+    {
+        ref float to = ref MemoryMarshal.GetReference(inverses);
+        ref float square = ref MemoryMarshal.GetReference(squaredAlongX);
+
+        // A path of no length crosses nothing; the floor only keeps its angle a number.
+        Vector256<float> rest = Vector256.Create(row.SquaredRest), least = Vector256.Create(1e-12f);
+        for (int i = 0; i < inverses.Length; i += Lanes)
+            (Vector256<float>.One / Vector256.MaxNative(Vector256.LoadUnsafe(ref square, (nuint)i) + rest, least)).StoreUnsafe(ref to, (nuint)i);
+    }
+
+    /// <summary>Adds the crossings of one direction and construction at the angle of each point.</summary>
+    /// <param name="lossesDb">Added to, padded.</param>
+    /// <param name="cells">Difference row of quarter counts; left zero.</param>
+    /// <param name="start">Value left of the first column.</param>
+    /// <param name="alongX">x(point) − x(transmitter) of each column, m.</param>
+    /// <param name="inverses">From <see cref="InvertSquares"/>.</param>
+    /// <param name="row">The row.</param>
+    /// <param name="channel">Direction and loss.</param>
+    public static void AddAtAngle(
+        Span<float> lossesDb, Span<int> cells, int start, ReadOnlySpan<float> alongX, ReadOnlySpan<float> inverses, RowGeometry row, AngleChannel channel)
+    {
+        ref float to = ref MemoryMarshal.GetReference(lossesDb);
+        ref int cell = ref MemoryMarshal.GetReference(cells);
+        ref float x = ref MemoryMarshal.GetReference(alongX), inverse = ref MemoryMarshal.GetReference(inverses);
+        Vector256<int> sum = Vector256.Create(start);
+        Vector256<float> normalX = Vector256.Create(channel.NormalX), across = Vector256.Create(channel.NormalY * row.AlongY);
+        float[] table = channel.Table.ValuesDb;
+        for (int i = 0; i < lossesDb.Length; i += Lanes)
+        {
+            sum = RunningSum(ref Unsafe.Add(ref cell, i), sum);
+            if (sum != Vector256<int>.Zero)
+            {
+                Vector256<float> projection = Vector256.MultiplyAddEstimate(Vector256.LoadUnsafe(ref x, (nuint)i), normalX, across);
+                Vector256<float> squaredCosine = projection * projection * Vector256.LoadUnsafe(ref inverse, (nuint)i);
+                Vector256<float> fullDb = LookUp(table, squaredCosine);
+                Vector256<float> count = Vector256.ConvertToSingle(sum) * 0.25f;
+                Vector256.MultiplyAddEstimate(count, fullDb, Vector256.LoadUnsafe(ref to, (nuint)i)).StoreUnsafe(ref to, (nuint)i);
+            }
+
+            sum = Vector256.Shuffle(sum, Vector256.Create(7));
+        }
+    }
+
+    /// <summary>Adds share · loss of a floor structure to each column of a run.</summary>
+    /// <param name="lossesDb">Added to: the run.</param>
+    /// <param name="inverses">From <see cref="InvertSquares"/>: the run.</param>
+    /// <param name="squaredRise">Squared difference of height, m².</param>
+    /// <param name="share">By what the loss is multiplied.</param>
+    /// <param name="table">The loss against the angle.</param>
+    public static void AddFloor(Span<float> lossesDb, ReadOnlySpan<float> inverses, float squaredRise, float share, LossTable table)
+    {
+        float[] values = table.ValuesDb;
+        int i = 0;
+        for (; i <= lossesDb.Length - Lanes; i += Lanes)
+        {
+            Vector256<float> squaredCosine = Vector256.Create(inverses.Slice(i, Lanes)) * squaredRise;
+            Vector256<float> sumDb = Vector256.MultiplyAddEstimate(LookUp(values, squaredCosine), Vector256.Create(share), Vector256.Create<float>(lossesDb.Slice(i, Lanes)));
+            sumDb.CopyTo(lossesDb[i..]);
+        }
+
+        for (; i < lossesDb.Length; i++)
+            lossesDb[i] += share * values[Math.Min((int)(inverses[i] * squaredRise * values.Length), values.Length - 1)];
+    }
+
+    // The sum up to each of eight cells, given the sum before them in every lane; the cells become zero.
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static Vector256<int> RunningSum(ref int cells, Vector256<int> before)
+    {
+        Vector256<int> sum = Vector256.LoadUnsafe(ref cells);
+        Vector256<int>.Zero.StoreUnsafe(ref cells);
+        sum += Vector256.Shuffle(sum, UpOne);
+        sum += Vector256.Shuffle(sum, UpTwo);
+        sum += Vector256.Shuffle(sum, UpFour);
+        return sum + before;
+    }
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static Vector256<float> LookUp(float[] table, Vector256<float> squaredCosine)
+    {
+        Vector256<int> entry = Vector256.Min(
+            Vector256.ConvertToInt32Native(squaredCosine * table.Length), Vector256.Create(table.Length - 1));
+        ref float first = ref MemoryMarshal.GetArrayDataReference(table);
+        return Vector256.Create(
+            Unsafe.Add(ref first, entry.GetElement(0)), Unsafe.Add(ref first, entry.GetElement(1)),
+            Unsafe.Add(ref first, entry.GetElement(2)), Unsafe.Add(ref first, entry.GetElement(3)),
+            Unsafe.Add(ref first, entry.GetElement(4)), Unsafe.Add(ref first, entry.GetElement(5)),
+            Unsafe.Add(ref first, entry.GetElement(6)), Unsafe.Add(ref first, entry.GetElement(7)));
+    }
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static Vector256<float> Log2(Vector256<float> value) => Vector256.Log2(value);
+}

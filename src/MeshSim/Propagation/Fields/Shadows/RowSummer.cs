@@ -1,0 +1,159 @@
+using System.Runtime.InteropServices;
+using MeshSim.FloorPlans.Geometry;
+
+namespace MeshSim.Propagation.Fields.Shadows;
+
+/// <summary>Takes the rows of a field as they are finished.</summary>
+internal interface IRowTaker
+{
+    /// <summary>Takes one row; the span is used again for the next.</summary>
+    /// <param name="row">Which.</param>
+    /// <param name="lossesDb">The path loss at each column, dB.</param>
+    void Take(int row, ReadOnlySpan<float> lossesDb);
+}
+
+/// <summary>
+/// Turns borders of shadows into rows of path loss, strip by strip. The workspace of one thread; it allocates only until its
+/// lists have grown to their size.
+/// </summary>
+internal sealed class RowSummer
+{
+    private readonly ShadowScene scene;
+    private readonly GridFrame frame;
+    private readonly int pitch;
+    private readonly int[]?[] cells;
+    private readonly bool[] isTouched;
+    private readonly float[] lossesDb, alongX, squaredAlongX, inverses;
+    private readonly FloorTerm.Scratch floors = new();
+    private readonly List<int> active = [];
+
+    public RowSummer(ShadowScene scene)
+    {
+        this.scene = scene;
+        frame = scene.Frame;
+        int padded = (frame.Columns + RowKernel.Lanes - 1) / RowKernel.Lanes * RowKernel.Lanes;
+
+        // At least one cell beyond the last column, and no two rows of a strip at the same place of a 4 KB page.
+        pitch = padded + 24;
+        cells = new int[scene.Channels.Count][];
+        isTouched = new bool[scene.Channels.Count];
+        (lossesDb, alongX, squaredAlongX, inverses) = (new float[padded], new float[padded], new float[padded], new float[padded]);
+    }
+
+    /// <summary>Sums a range of strips.</summary>
+    public void Sum<TTaker>(ShadowLines shadows, int firstStrip, int endStrip, ref TTaker taker)
+        where TTaker : struct, IRowTaker
+    {
+        for (int column = 0; column < alongX.Length; column++)
+        {
+            double metres = Lattice.ToMetres((long)frame.OriginX + ((long)column * frame.Step) - shadows.Transmitter.Plan.X);
+            (alongX[column], squaredAlongX[column]) = ((float)metres, (float)(metres * metres));
+        }
+
+        active.Clear();
+        for (int strip = 0; strip < firstStrip; strip++) Activate(shadows, strip, firstStrip * ShadowLines.StripRows);
+        for (int strip = firstStrip; strip < endStrip; strip++)
+        {
+            int firstRow = strip * ShadowLines.StripRows, endRow = Math.Min(frame.Rows, firstRow + ShadowLines.StripRows);
+            Activate(shadows, strip, firstRow);
+            Scatter(shadows, strip, firstRow);
+            for (int row = firstRow; row < endRow; row++)
+            {
+                SumRow(shadows, row, row - firstRow);
+                taker.Take(row, lossesDb.AsSpan(0, frame.Columns));
+            }
+
+            Array.Clear(isTouched);
+        }
+    }
+
+    private void Activate(ShadowLines shadows, int strip, int firstRow)
+    {
+        ReadOnlySpan<ShadowLine> lines = shadows.Lines;
+        for (int line = shadows.FirstLine(strip); line >= 0; line = shadows.NextLine(line))
+            if (lines[line].Last >= firstRow) active.Add(line);
+    }
+
+    private Span<int> CellsOf(int channel)
+    {
+        isTouched[channel] = true;
+        return cells[channel] ??= new int[ScatterKernel.CellCount(pitch)];
+    }
+
+    private void Scatter(ShadowLines shadows, int strip, int firstRow)
+    {
+        ReadOnlySpan<ShadowLine> lines = shadows.Lines;
+        Span<int> among = CollectionsMarshal.AsSpan(active);
+        int kept = 0;
+        foreach (int index in among)
+        {
+            ref readonly ShadowLine line = ref lines[index];
+            Span<int> strips = CellsOf(line.Channel);
+            uint doubtful = ScatterKernel.Scatter(strips, pitch, frame.Columns, line, firstRow);
+            for (; doubtful != 0; doubtful &= doubtful - 1)
+                Decide(shadows, index, firstRow, System.Numerics.BitOperations.TrailingZeroCount(doubtful));
+            if (line.Last >= firstRow + ShadowLines.StripRows) among[kept++] = index;
+        }
+
+        active.RemoveRange(kept, active.Count - kept);
+        ReadOnlySpan<ShadowStep> steps = shadows.Steps;
+        for (int index = shadows.FirstStep(strip); index >= 0; index = shadows.NextStep(index))
+            CellsOf(steps[index].Channel)[((steps[index].Row - firstRow) * pitch) + steps[index].Column] += steps[index].Jump;
+    }
+
+    private void Decide(ShadowLines shadows, int index, int firstRow, int lane)
+    {
+        ref readonly ShadowLine line = ref shadows.Lines[index];
+        (int column, int tieJump, bool isTie) = shadows.Decide(index, firstRow + lane);
+        Span<int> row = CellsOf(line.Channel).Slice(lane * pitch, pitch);
+        if (isTie)
+        {
+            row[column] += tieJump;
+            row[column + 1] += line.Jump - tieJump;
+        }
+        else
+        {
+            row[column] += line.Jump;
+        }
+    }
+
+    private void SumRow(ShadowLines shadows, int row, int lane)
+    {
+        Position transmitter = shadows.Transmitter;
+        double dy = Lattice.ToMetres((long)frame.At(0, row).Y - transmitter.Plan.Y), dz = Lattice.ToMetres((long)frame.Z - transmitter.Z);
+        var geometry = new RowGeometry((float)((dy * dy) + (dz * dz)), (float)dy);
+        scene.Floors.FindRuns(transmitter, row, floors);
+
+        Span<int> first = CellsOf(0).Slice(lane * pitch, pitch);
+        foreach (AmountRun run in floors.Amounts) AddRun(first, run);
+        foreach ((ObjectShadows shadow, int amount) in scene.Objects)
+        {
+            (int from, int to) = shadow.Run(transmitter, row);
+            if (from <= to) AddRun(first, new(from, to, amount));
+        }
+
+        RowKernel.SumWithDistance(lossesDb, first, shadows.Base(0, row), squaredAlongX, geometry, scene.Distance);
+        if (scene.Channels.Count == 1 && floors.Angles.Count == 0) return;
+
+        RowKernel.InvertSquares(inverses, squaredAlongX, geometry);
+        for (int channel = 1; channel < cells.Length; channel++)
+        {
+            int start = shadows.IsUsed(channel) ? shadows.Base(channel, row) : 0;
+            if (!isTouched[channel] && start == 0) continue;
+            Span<int> counts = CellsOf(channel).Slice(lane * pitch, pitch);
+            RowKernel.AddAtAngle(lossesDb, counts, start, alongX, inverses, geometry, scene.Channels.Angle(channel));
+        }
+
+        foreach (FloorRun run in floors.Angles)
+        {
+            int length = run.Last - run.First + 1;
+            RowKernel.AddFloor(lossesDb.AsSpan(run.First, length), inverses.AsSpan(run.First, length), (float)(dz * dz), run.Share, run.Table);
+        }
+    }
+
+    private static void AddRun(Span<int> row, AmountRun run)
+    {
+        row[run.First] += run.Amount;
+        row[run.Last + 1] -= run.Amount;
+    }
+}

@@ -1,0 +1,202 @@
+using System.Runtime.InteropServices;
+using MeshSim.FloorPlans.Geometry;
+
+namespace MeshSim.Propagation.Fields.Shadows;
+
+/// <summary>
+/// A straight border across which a sum changes: on every row from <see cref="First"/> to <see cref="Last"/> it lies at the
+/// column coordinate Alpha + Beta · row.
+/// </summary>
+/// <param name="Alpha">Column coordinate on row 0.</param>
+/// <param name="Beta">Change of it from row to row.</param>
+/// <param name="First">First row.</param>
+/// <param name="Last">Last row.</param>
+internal readonly record struct ShadowLine(double Alpha, double Beta, int First, int Last)
+{
+    /// <summary>Value on the right less value on the left.</summary>
+    public int Jump { get; init; }
+
+    /// <summary>Of which channel.</summary>
+    public int Channel { get; init; }
+}
+
+/// <summary>What decides exactly on which side of a border a grid point lies, and what it gets when it lies on it.</summary>
+/// <param name="A">The border goes through the image of this place.</param>
+/// <param name="B">It has the direction from A to B.</param>
+/// <param name="Scale">By how much the image is enlarged about the transmitter.</param>
+/// <param name="TieJump">Value at a grid point exactly on the border less value on the left.</param>
+internal readonly record struct LineOrigin(PlanPoint A, PlanPoint B, Scale Scale, int TieJump);
+
+/// <summary>A change of a sum from one column of one row on.</summary>
+internal readonly record struct ShadowStep(int Row, int Column, int Channel, int Jump);
+
+/// <summary>
+/// All borders of the shadows that one transmitter casts on a grid, sorted by the strip of rows in which they begin.
+/// Emptied and filled for each transmitter without allocation once it has grown.
+/// </summary>
+internal sealed class ShadowLines
+{
+    private readonly int[] firstLineOfStrip, firstStepOfStrip;
+    private readonly List<ShadowLine> lines = [];
+    private readonly List<LineOrigin> origins = [];
+    private readonly List<int> nextLine = [], nextStep = [];
+    private readonly List<ShadowStep> steps = [];
+    private readonly int[] bases;
+    private readonly bool[] isUsed;
+    private readonly int channelCount;
+    private GridFrame frame;
+
+    public ShadowLines(GridFrame frame, int channelCount)
+    {
+        this.frame = frame;
+        this.channelCount = channelCount;
+        int strips = StripCount(frame.Rows);
+        (firstLineOfStrip, firstStepOfStrip) = (new int[strips], new int[strips]);
+        bases = new int[channelCount * (frame.Rows + 1)];
+        isUsed = new bool[channelCount];
+    }
+
+    /// <summary>Rows of a strip: the lanes of a vector of 32-bit numbers.</summary>
+    public const int StripRows = 8;
+
+    public Position Transmitter { get; private set; }
+
+    public ReadOnlySpan<ShadowLine> Lines => CollectionsMarshal.AsSpan(lines);
+
+    public ReadOnlySpan<ShadowStep> Steps => CollectionsMarshal.AsSpan(steps);
+
+    public static int StripCount(int rows) => (rows + StripRows - 1) / StripRows;
+
+    public int FirstLine(int strip) => firstLineOfStrip[strip];
+
+    public int NextLine(int line) => nextLine[line];
+
+    public int FirstStep(int strip) => firstStepOfStrip[strip];
+
+    public int NextStep(int step) => nextStep[step];
+
+    /// <summary>Whether anything at all was added to a channel.</summary>
+    public bool IsUsed(int channel) => isUsed[channel];
+
+    /// <summary>Value of a channel left of the first column; after <see cref="Finish"/>.</summary>
+    public int Base(int channel, int row) => bases[(channel * (frame.Rows + 1)) + row];
+
+    public void Start(Position transmitter)
+    {
+        Transmitter = transmitter;
+        lines.Clear();
+        origins.Clear();
+        steps.Clear();
+        nextLine.Clear();
+        nextStep.Clear();
+        Array.Fill(firstLineOfStrip, -1);
+        Array.Fill(firstStepOfStrip, -1);
+        for (int channel = 0; channel < channelCount; channel++)
+            if (isUsed[channel]) bases.AsSpan(channel * (frame.Rows + 1), frame.Rows + 1).Clear();
+        Array.Clear(isUsed);
+    }
+
+    /// <summary>Turns the changes of the base from row to row into values.</summary>
+    public void Finish()
+    {
+        for (int channel = 0; channel < channelCount; channel++)
+        {
+            if (!isUsed[channel]) continue;
+            Span<int> row = bases.AsSpan(channel * (frame.Rows + 1), frame.Rows + 1);
+            for (int r = 1; r < row.Length; r++) row[r] += row[r - 1];
+        }
+    }
+
+    /// <summary>Adds an amount to whole rows.</summary>
+    public void AddRows(int channel, int first, int last, int amount)
+    {
+        if (first > last || amount == 0) return;
+        isUsed[channel] = true;
+        int at = channel * (frame.Rows + 1);
+        bases[at + first] += amount;
+        bases[at + last + 1] -= amount;
+    }
+
+    /// <summary>Adds an amount from a column on, in one row.</summary>
+    public void AddStep(int channel, int row, int column, int amount)
+    {
+        if (amount == 0 || column >= frame.Columns) return;
+        isUsed[channel] = true;
+        int strip = row / StripRows;
+        nextStep.Add(firstStepOfStrip[strip]);
+        firstStepOfStrip[strip] = steps.Count;
+        steps.Add(new(row, Math.Max(0, column), channel, amount));
+    }
+
+    /// <summary>Adds a border. Where it has left the grid to the left it goes to the base, where to the right it goes away.</summary>
+    public void AddLine(in ShadowLine line, in LineOrigin origin)
+    {
+        int first = line.First, last = line.Last;
+        if (first > last || (line.Jump == 0 && origin.TieJump == 0)) return;
+        int inFirst = first, inLast = last;
+        if (line.Beta == 0)
+        {
+            if (line.Alpha < -1) AddRows(line.Channel, first, last, line.Jump);
+            if (line.Alpha < -1 || line.Alpha > frame.Columns) return;
+        }
+        else
+        {
+            // A column to spare on either side, so rounding decides nothing here.
+            double perColumn = 1 / line.Beta;
+            double atLeft = (-1 - line.Alpha) * perColumn, atRight = (frame.Columns - line.Alpha) * perColumn;
+            inFirst = Math.Max(first, ToRow(Math.Floor(Math.Min(atLeft, atRight))));
+            inLast = Math.Min(last, ToRow(Math.Ceiling(Math.Max(atLeft, atRight))));
+            if (line.Beta > 0) AddRows(line.Channel, first, Math.Min(last, inFirst - 1), line.Jump);
+            else AddRows(line.Channel, Math.Max(first, inLast + 1), last, line.Jump);
+            if (inFirst > inLast) return;
+        }
+
+        isUsed[line.Channel] = true;
+        int strip = inFirst / StripRows;
+        nextLine.Add(firstLineOfStrip[strip]);
+        firstLineOfStrip[strip] = lines.Count;
+        lines.Add(line with { First = inFirst, Last = inLast });
+        origins.Add(origin);
+    }
+
+    /// <summary>The border through the image of a, in the direction from a to b.</summary>
+    public ShadowLine LineThrough(PlanPoint a, PlanPoint b, Scale scale, int first, int last)
+    {
+        PlanPoint p = Transmitter.Plan;
+        double slope = (b.X - (double)a.X) / (b.Y - (double)a.Y), factor = scale.Factor;
+        double x = p.X + (factor * ((double)a.X - p.X)), y = p.Y + (factor * ((double)a.Y - p.Y));
+        double alpha = frame.ColumnOf(x + ((frame.OriginY - y) * slope));
+        return new(alpha, slope, first, last);
+    }
+
+    /// <summary>
+    /// Where a border takes effect on a row, decided in whole numbers: the first column right of it, and whether the column
+    /// before that one lies exactly on it.
+    /// </summary>
+    public (int Column, int TieJump, bool IsTie) Decide(int line, int row)
+    {
+        ShadowLine border = lines[line];
+        double place = border.Alpha + (border.Beta * row);
+        if (!(place > -0.5)) return (0, 0, false);
+        if (place > frame.Columns - 0.5) return (frame.Columns, 0, false);
+
+        int column = (int)Math.Round(place);
+        int side = SideOf(origins[line], frame.At(column, row));
+        return side > 0 ? (column, 0, false) : side < 0 ? (column + 1, 0, false) : (column, origins[line].TieJump, true);
+    }
+
+    // The sign of x(point) − x(border).
+    private int SideOf(in LineOrigin origin, PlanPoint point)
+    {
+        PlanPoint a = origin.A, b = origin.B, p = Transmitter.Plan;
+        (long n, long d) = (origin.Scale.Numerator, origin.Scale.Denominator);
+        int rising = Math.Sign((long)b.Y - a.Y);
+        if (n == d) return -rising * Math.Sign(Predicates.SignedArea(a, b, point));
+
+        long x = (d * ((long)point.X - p.X)) - (n * ((long)a.X - p.X)), y = (d * ((long)point.Y - p.Y)) - (n * ((long)a.Y - p.Y));
+        return -rising * Int128.Sign(((Int128)((long)b.X - a.X) * y) - ((Int128)((long)b.Y - a.Y) * x));
+    }
+
+    // Far beyond any grid is as good as infinite; the bounds keep the conversion defined.
+    private static int ToRow(double row) => (int)Math.Clamp(row, -2, int.MaxValue / 2);
+}

@@ -1,0 +1,118 @@
+using MeshSim.FloorPlans;
+using MeshSim.FloorPlans.Geometry;
+
+namespace MeshSim.Propagation.Fields.Shadows;
+
+/// <summary>
+/// The walls of one storey cut at the jambs into facets, each from floor to ceiling, with what each height of it costs.
+/// Facets refer to shared vertices, because shadow borders of facets that share an end cancel.
+/// </summary>
+internal sealed class WallFacets
+{
+    private readonly List<ChannelAmount[]> profiles = [];
+
+    public WallFacets(Storey storey, Func<ConstructionName, int> indexOf, LossChannels channels)
+    {
+        List<List<WallPanel>> stacks = Stacks(storey);
+        Levels = [.. stacks.SelectMany(stack => stack).SelectMany(panel => new[] { panel.Low, panel.High }).Distinct().Order()];
+        var vertexOf = new Dictionary<PlanPoint, int>();
+        (Starts, Ends) = (new int[stacks.Count], new int[stacks.Count]);
+        for (int i = 0; i < stacks.Count; i++)
+        {
+            Starts[i] = Index(stacks[i][0].Start);
+            Ends[i] = Index(stacks[i][0].End);
+            profiles.Add(Profile(stacks[i]));
+        }
+
+        Vertices = [.. vertexOf.OrderBy(pair => pair.Value).Select(pair => pair.Key)];
+        (IncidentFrom, Incident) = Incidence();
+
+        int Index(PlanPoint point)
+        {
+            if (!vertexOf.TryGetValue(point, out int index)) vertexOf.Add(point, index = vertexOf.Count);
+            return index;
+        }
+
+        ChannelAmount[] Profile(List<WallPanel> stack)
+        {
+            var profile = new ChannelAmount[Math.Max(0, Levels.Length - 1)];
+            foreach (WallPanel panel in stack)
+            {
+                ChannelAmount amount = channels.AmountOf(indexOf(panel.Construction), panel.Wall.Start, panel.Wall.End);
+                for (int layer = 0; layer < profile.Length; layer++)
+                    if (panel.Low <= Levels[layer] && Levels[layer] < panel.High) profile[layer] = amount;
+            }
+
+            return profile;
+        }
+    }
+
+    /// <summary>All heights at which a panel begins or ends, lowest first. A layer lies from one, inclusive, to the next.</summary>
+    public int[] Levels { get; }
+
+    /// <summary>Places where facets end.</summary>
+    public PlanPoint[] Vertices { get; }
+
+    /// <summary>Vertex at which each facet starts.</summary>
+    public int[] Starts { get; }
+
+    /// <summary>Vertex at which each facet ends.</summary>
+    public int[] Ends { get; }
+
+    /// <summary>Where the facets of a vertex begin in <see cref="Incident"/>; one entry more than vertices.</summary>
+    public int[] IncidentFrom { get; }
+
+    /// <summary>Facets by vertex: 2 · facet, plus 1 where the facet ends there.</summary>
+    public int[] Incident { get; }
+
+    /// <summary>Number of facets.</summary>
+    public int Count => Starts.Length;
+
+    /// <summary>What a facet costs in a layer; nothing in layer −1.</summary>
+    public ChannelAmount Amount(int facet, int layer) => layer < 0 ? default : profiles[facet][layer];
+
+    /// <summary>The layer that holds a height, or −1.</summary>
+    public int LayerAt(int z)
+    {
+        int layer = Levels.Length - 1;
+        while (layer >= 0 && Levels[layer] > z) layer--;
+        return layer == Levels.Length - 1 ? -1 : layer;
+    }
+
+    private static List<List<WallPanel>> Stacks(Storey storey)
+    {
+        var stacks = new List<List<WallPanel>>();
+        foreach (WallPanel panel in WallPanel.Of(storey))
+        {
+            // A piece narrower than a lattice step has no extent, and nothing can cross it.
+            if (panel.Start == panel.End) continue;
+            bool isStacked = stacks.Count > 0 && stacks[^1][0] is var below
+                && ReferenceEquals(below.Wall, panel.Wall) && below.Start == panel.Start && below.End == panel.End;
+            if (isStacked) stacks[^1].Add(panel);
+            else stacks.Add([panel]);
+        }
+
+        return stacks;
+    }
+
+    private (int[] From, int[] Incident) Incidence()
+    {
+        var from = new int[Vertices.Length + 1];
+        for (int i = 0; i < Count; i++)
+        {
+            from[Starts[i] + 1]++;
+            from[Ends[i] + 1]++;
+        }
+
+        for (int v = 0; v < Vertices.Length; v++) from[v + 1] += from[v];
+        int[] next = [.. from];
+        var incident = new int[2 * Count];
+        for (int i = 0; i < Count; i++)
+        {
+            incident[next[Starts[i]]++] = 2 * i;
+            incident[next[Ends[i]]++] = (2 * i) + 1;
+        }
+
+        return (from, incident);
+    }
+}

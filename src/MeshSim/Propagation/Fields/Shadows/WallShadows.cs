@@ -1,0 +1,225 @@
+using MeshSim.FloorPlans.Geometry;
+
+namespace MeshSim.Propagation.Fields.Shadows;
+
+/// <summary>
+/// Casts the shadows of one storey's walls: borders along the rays through wall ends, shared by all facets that end there, and
+/// along the walls themselves and their enlarged images where a path passes from one layer into the next.
+/// </summary>
+internal sealed class WallShadows
+{
+    private readonly WallFacets facets;
+    private readonly GridFrame frame;
+    private readonly HeightCuts cuts = new();
+
+    // Rows next to each vertex itself, which no transmitter changes.
+    private readonly RowPlace[] ownRows;
+    private readonly sbyte[] sideOfTransmitter;
+
+    public WallShadows(WallFacets facets, GridFrame frame)
+    {
+        this.facets = facets;
+        this.frame = frame;
+        ownRows = [.. facets.Vertices.Select(vertex => frame.RowsAt(vertex.Y, vertex.Y, Scale.One))];
+        sideOfTransmitter = new sbyte[facets.Count];
+    }
+
+    public void Cast(ShadowLines shadows)
+    {
+        cuts.Set(facets, shadows.Transmitter.Z, frame.Z);
+        if (cuts.IsEmpty) return;
+
+        for (int facet = 0; facet < facets.Count; facet++)
+        {
+            PlanPoint a = Start(facet), b = End(facet), p = shadows.Transmitter.Plan;
+            int side = Math.Sign(Predicates.SignedArea(a, b, p));
+            sideOfTransmitter[facet] = (sbyte)side;
+            if (side == 0)
+            {
+                CastFromOwnLine(shadows, facet);
+                continue;
+            }
+
+            if (a.Y == b.Y) continue;
+            AddFarLeft(shadows, facet, side);
+            CastEdges(shadows, facet, side);
+        }
+
+        for (int vertex = 0; vertex < facets.Vertices.Length; vertex++)
+            CastRays(shadows, vertex);
+    }
+
+    private PlanPoint Start(int facet) => facets.Vertices[facets.Starts[facet]];
+
+    private PlanPoint End(int facet) => facets.Vertices[facets.Ends[facet]];
+
+    private RowPlace RowsAt(PlanPoint transmitter, int vertex, int cut) =>
+        cut == 0 ? ownRows[vertex] : frame.RowsAt(transmitter.Y, facets.Vertices[vertex].Y, cuts.ScaleAt(cut));
+
+    // What a row holds infinitely far to the left: there every path leaves the transmitter along the row.
+    private void AddFarLeft(ShadowLines shadows, int facet, int side)
+    {
+        PlanPoint a = Start(facet), b = End(facet);
+        int y = shadows.Transmitter.Plan.Y, low = Math.Min(a.Y, b.Y), high = Math.Max(a.Y, b.Y);
+        bool isLeftOfTransmitter = side * Math.Sign((long)b.Y - a.Y) < 0;
+        if (y < low || y > high || !isLeftOfTransmitter) return;
+
+        ChannelAmount full = facets.Amount(facet, cuts.LayerOf(cuts.Count - 1));
+        RowPlace own = frame.RowsAt(y, y, Scale.One);
+        if (y < high) shadows.AddRows(full.Channel, own.Above, frame.Rows - 1, full.Amount);
+        if (y > low) shadows.AddRows(full.Channel, 0, own.Below, full.Amount);
+        if (own.IsOnRow) shadows.AddRows(full.Channel, own.Below + 1, own.Below + 1, y > low && y < high ? full.Amount : full.Amount / 2);
+    }
+
+    private void CastEdges(ShadowLines shadows, int facet, int side)
+    {
+        bool isLitOnLeft = side * Math.Sign((long)End(facet).Y - Start(facet).Y) > 0;
+        ChannelAmount beyond = facets.Amount(facet, cuts.LayerOf(0));
+        ChannelAmount inside = facets.Amount(facet, cuts.LayerOfGrid);
+        CastEdge(shadows, facet, 0, isLitOnLeft, default, inside with { Amount = inside.Amount / 2 }, beyond);
+        for (int cut = 1; cut < cuts.Count; cut++)
+        {
+            ChannelAmount near = facets.Amount(facet, cuts.LayerOf(cut - 1)), far = facets.Amount(facet, cuts.LayerOf(cut));
+            if (near != far) CastEdge(shadows, facet, cut, isLitOnLeft, near, cuts.IsNearOwned ? near : far, far);
+        }
+    }
+
+    private void CastEdge(
+        ShadowLines shadows, int facet, int cut, bool isLitOnLeft, ChannelAmount near, ChannelAmount onBorder, ChannelAmount far)
+    {
+        RowPlace atStart = RowsAt(shadows.Transmitter.Plan, facets.Starts[facet], cut), atEnd = RowsAt(shadows.Transmitter.Plan, facets.Ends[facet], cut);
+        int first = Math.Min(atStart.Above, atEnd.Above), last = Math.Max(atStart.Below, atEnd.Below);
+        if (first > last) return;
+
+        (PlanPoint a, PlanPoint b, Scale scale) = (Start(facet), End(facet), cuts.ScaleAt(cut));
+        (ChannelAmount left, ChannelAmount right) = isLitOnLeft ? (near, far) : (far, near);
+        ShadowLine line = shadows.LineThrough(a, b, scale, first, last);
+        Add(left.Channel);
+        if (right.Channel != left.Channel) Add(right.Channel);
+        if (onBorder.Channel != left.Channel && onBorder.Channel != right.Channel) Add(onBorder.Channel);
+
+        void Add(int channel)
+        {
+            int atLeft = left.In(channel);
+            int jump = right.In(channel) - atLeft;
+            shadows.AddLine(line with { Channel = channel, Jump = jump }, new(a, b, scale, onBorder.In(channel) - atLeft));
+        }
+    }
+
+    private void CastRays(ShadowLines shadows, int vertex)
+    {
+        PlanPoint p = shadows.Transmitter.Plan, v = facets.Vertices[vertex];
+        int rising = Math.Sign((long)v.Y - p.Y);
+        RowPlace from = ownRows[vertex];
+        if (from.IsOnRow) AddCorner(shadows, vertex, from.Below + 1, Scale.One);
+        int startOfRun = 0;
+        for (int run = 0; run < cuts.Count; run++)
+        {
+            bool isLast = run == cuts.Count - 1;
+            if (!isLast && !Changes(vertex, run)) continue;
+
+            RowPlace to = isLast
+                ? new(frame.Rows - 1, 0)
+                : RowsAt(p, vertex, run + 1);
+            if (rising > 0) AddRays(shadows, vertex, cuts.LayerOf(startOfRun), from.Above, to.Below, -1);
+            else if (rising < 0) AddRays(shadows, vertex, cuts.LayerOf(startOfRun), to.Above, from.Below, 1);
+            if (!isLast && to.IsOnRow) AddCorner(shadows, vertex, to.Below + 1, cuts.ScaleAt(run + 1));
+            (from, startOfRun) = (to, run + 1);
+        }
+    }
+
+    // Whether any facet that ends here costs something else beyond the border after a run.
+    private bool Changes(int vertex, int run)
+    {
+        for (int i = facets.IncidentFrom[vertex]; i < facets.IncidentFrom[vertex + 1]; i++)
+        {
+            int facet = facets.Incident[i] >> 1;
+            if (facets.Amount(facet, cuts.LayerOf(run)) != facets.Amount(facet, cuts.LayerOf(run + 1))) return true;
+        }
+
+        return false;
+    }
+
+    private void AddRays(ShadowLines shadows, int vertex, int layer, int first, int last, int sign)
+    {
+        if (first > last || layer < 0) return;
+        int from = facets.IncidentFrom[vertex], to = facets.IncidentFrom[vertex + 1];
+        for (int i = from; i < to; i++)
+        {
+            int channel = facets.Amount(facets.Incident[i] >> 1, layer).Channel, jump = 0;
+            bool isDone = false;
+            for (int k = from; k < to; k++)
+            {
+                int facet = facets.Incident[k] >> 1;
+                ChannelAmount amount = facets.Amount(facet, layer);
+                if (amount.Channel != channel) continue;
+                isDone |= k < i;
+
+                // Seen along the ray, the other end of a facet lies on the transmitter's side of it, or opposite from its end.
+                int sideOfOther = (facets.Incident[k] & 1) == 0 ? sideOfTransmitter[facet] : -sideOfTransmitter[facet];
+                jump += sign * sideOfOther * amount.Amount;
+            }
+
+            if (isDone || jump == 0) continue;
+            PlanPoint p = shadows.Transmitter.Plan, v = facets.Vertices[vertex];
+            ShadowLine line = shadows.LineThrough(p, v, Scale.One, first, last);
+            shadows.AddLine(line with { Channel = channel, Jump = jump }, new(p, v, Scale.One, jump / 2));
+        }
+    }
+
+    // A row that goes exactly through the image of a vertex: what changes there is asked facet by facet.
+    private void AddCorner(ShadowLines shadows, int vertex, int row, Scale scale)
+    {
+        PlanPoint p = shadows.Transmitter.Plan, v = facets.Vertices[vertex];
+        long dx = ((long)v.X - p.X) * scale.Numerator, dy = ((long)v.Y - p.Y) * scale.Numerator;
+        ColumnPlace place = frame.ColumnAt(p.X, dx, scale.Denominator);
+        if (place.Column == frame.Columns) return;
+
+        var weights = new CornerWeights(facets, shadows.Transmitter, frame.Z, dx, dy, scale.Denominator);
+        for (int i = facets.IncidentFrom[vertex]; i < facets.IncidentFrom[vertex + 1]; i++)
+        {
+            int facet = facets.Incident[i] >> 1;
+            ChannelAmount left = weights.At(facet, -1), right = weights.At(facet, 1);
+            shadows.AddStep(left.Channel, row, place.Column, -left.Amount);
+            if (place.IsOnPoint)
+            {
+                ChannelAmount there = weights.At(facet, 0);
+                shadows.AddStep(there.Channel, row, place.Column, there.Amount);
+                shadows.AddStep(there.Channel, row, place.Column + 1, -there.Amount);
+                shadows.AddStep(right.Channel, row, place.Column + 1, right.Amount);
+            }
+            else
+            {
+                shadows.AddStep(right.Channel, row, place.Column, right.Amount);
+            }
+        }
+    }
+
+    // The transmitter stands on the facet's line: it weighs the same for every path that leaves the line, 0 along it.
+    private void CastFromOwnLine(ShadowLines shadows, int facet)
+    {
+        PlanPoint a = Start(facet), b = End(facet), p = shadows.Transmitter.Plan;
+        long along = (((long)a.X - p.X) * ((long)b.X - p.X)) + (((long)a.Y - p.Y) * ((long)b.Y - p.Y));
+        ChannelAmount full = facets.Amount(facet, cuts.LayerOfTransmitter);
+        if (along > 0 || full.Amount == 0) return;
+
+        int amount = along < 0 ? full.Amount / 2 : full.Amount / 4;
+        shadows.AddRows(full.Channel, 0, frame.Rows - 1, amount);
+        if (a.Y == b.Y)
+        {
+            RowPlace own = frame.RowsAt(p.Y, p.Y, Scale.One);
+            if (own.IsOnRow) shadows.AddRows(full.Channel, own.Below + 1, own.Below + 1, -amount);
+            return;
+        }
+
+        for (int row = 0; row < frame.Rows; row++)
+        {
+            long dy = (long)frame.At(0, row).Y - a.Y, dx = dy * ((long)b.X - a.X);
+            long height = (long)b.Y - a.Y;
+            ColumnPlace place = frame.ColumnAt(a.X, Math.Sign(height) * dx, (int)Math.Abs(height));
+            if (!place.IsOnPoint) continue;
+            shadows.AddStep(full.Channel, row, place.Column, -amount);
+            shadows.AddStep(full.Channel, row, place.Column + 1, amount);
+        }
+    }
+}
