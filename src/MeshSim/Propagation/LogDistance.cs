@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using MeshSim.FloorPlans;
 using MeshSim.FloorPlans.Geometry;
 using MeshSim.Materials;
+using MeshSim.Propagation.Fields;
 using MeshSim.Propagation.Recommendations;
 using MeshSim.Quantities;
 
@@ -16,6 +17,7 @@ public sealed class LogDistance : IPathLossModel
     /// <summary>Accepted path-loss exponents: from a guiding corridor to the densest building published.</summary>
     public static readonly ValidRange Exponent = new(1, 6, "as path-loss exponent");
 
+    private readonly FloorPlan plan;
     private readonly CrossingTracer tracer;
     private readonly LossCurve[] curves;
     private readonly double lossAtOneMetreDb, decibelsPerDecade;
@@ -31,6 +33,7 @@ public sealed class LogDistance : IPathLossModel
     {
         decibelsPerDecade = 10 * Exponent.Check(exponent);
         lossAtOneMetreDb = FreeSpace.LossDb(1, frequency.Megahertz);
+        this.plan = plan;
         tracer = new(plan);
         curves = [.. PathLossModels.ConstructionsOf(tracer, constructions).Select(construction => LossCurves.Of(construction, frequency))];
     }
@@ -58,6 +61,20 @@ public sealed class LogDistance : IPathLossModel
         tracer.Visit(from, to, ref sum);
         return new(DistanceLossDb(from.DistanceMetresTo(to)) + sum.OthersDb + (Cost231.FloorShare(sum.Floors) * sum.FloorsDb));
     }
+
+    /// <summary>Prepares the path loss of whole grids: what <see cref="TotalBetween"/> gives at every point, many times faster.</summary>
+    /// <param name="grid">Where the receivers are.</param>
+    public PathLossFields FieldsOver(FieldGrid grid) => new(
+        plan,
+        new FieldPhysics
+        {
+            LossAtOneMetreDb = lossAtOneMetreDb,
+            DecibelsPerDecade = decibelsPerDecade,
+            ShortestMetres = FreeSpace.DistanceMetres.Min,
+            CurveOf = name => curves[tracer.Constructions.IndexOf(name)],
+            FloorShare = Cost231.FloorShare,
+        },
+        grid);
 
     private double DistanceLossDb(double distanceMetres) =>
         lossAtOneMetreDb + (decibelsPerDecade * Math.Log10(Math.Max(distanceMetres, FreeSpace.DistanceMetres.Min)));

@@ -87,8 +87,9 @@ internal sealed class ObjectShadows(ObjectCrossings solid, GridFrame frame)
 
         void Take(double x, double share)
         {
-            if (share <= 0) return;
-            double column = frame.ColumnOf(transmitter.X + ((x - transmitter.X) / share));
+            // Beside the transmitter itself the shadow has no end.
+            double away = x - transmitter.X;
+            double column = share > 0 ? frame.ColumnOf(transmitter.X + (away / share)) : away > 0 ? double.PositiveInfinity : double.NegativeInfinity;
             (left, right) = (Math.Min(left, column), Math.Max(right, column));
         }
     }
