@@ -56,9 +56,8 @@ public sealed class PathLossFields
     /// <param name="transmitter">Where the transmitter is.</param>
     /// <param name="lossesDb">As many as the grid has points.</param>
     /// <exception cref="ArgumentException">The buffer has another size.</exception>
-    public void PathLoss(Position transmitter, float[] lossesDb)
+    public void PathLoss(Position transmitter, Span<float> lossesDb)
     {
-        ArgumentNullException.ThrowIfNull(lossesDb);
         if (lossesDb.Length != Grid.Count) throw new ArgumentException($"must have {Grid.Count} values", nameof(lossesDb));
 
         var taker = new RowCopier(lossesDb, Grid.Columns);
@@ -88,16 +87,18 @@ public sealed class PathLossFields
     }
 
     private void Sum<TTaker>(Position transmitter, ref TTaker taker)
-        where TTaker : struct, IRowTaker
+        where TTaker : struct, IRowTaker, allows ref struct
     {
         if (!idle.TryTake(out ShadowWorkspace? workspace)) workspace = new(scene);
         workspace.Sum(transmitter, ref taker);
         idle.Add(workspace);
     }
 
-    private readonly struct RowCopier(float[] values, int columns) : IRowTaker
+    private readonly ref struct RowCopier(Span<float> values, int columns) : IRowTaker
     {
-        public void Take(int row, ReadOnlySpan<float> lossesDb) => lossesDb.CopyTo(values.AsSpan(row * columns));
+        private readonly Span<float> values = values;
+
+        public void Take(int row, ReadOnlySpan<float> lossesDb) => lossesDb.CopyTo(values[(row * columns)..]);
     }
 
     // Which of two transmitters comes first does not matter to the larger, to the lower index among equals, or to a count.

@@ -8,7 +8,7 @@ namespace MeshSim.Propagation.Fields.Shadows;
 /// </summary>
 internal sealed class FloorShadow(FloorCrossings floor, GridFrame frame)
 {
-    // Rows whose scan comes nearer than this to a corner are asked point by point, lattice steps.
+    // Rows whose scan comes nearer than this to a corner or a crossing of edges are asked point by point, lattice steps.
     private const double SpareSteps = 1e-3;
 
     // Column ends nearer than this to a grid point are asked exactly; rounding stays far below unless the image is enormous.
@@ -28,7 +28,7 @@ internal sealed class FloorShadow(FloorCrossings floor, GridFrame frame)
         double share = floor.MetBy(transmitter, new(frame.At(0, row), frame.Z)).Share;
         double y = transmitter.Plan.Y + (share * ((double)frame.At(0, row).Y - transmitter.Plan.Y));
         int slab = slabs.SlabAt(y);
-        if (!slabs.IsOrderly || share * LargestEnlargement < 1 || slabs.StepsToBorder(slab, y) < SpareSteps)
+        if (share * LargestEnlargement < 1 || slabs.StepsToBorder(slab, y) < SpareSteps)
         {
             AddPointByPoint(transmitter, row, found);
             return;

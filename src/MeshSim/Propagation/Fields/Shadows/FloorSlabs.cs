@@ -3,8 +3,8 @@ using MeshSim.FloorPlans.Geometry;
 namespace MeshSim.Propagation.Fields.Shadows;
 
 /// <summary>
-/// Where a floor structure is solid, cut into slabs along y between which no room or stairwell has a corner: within a slab the
-/// solid runs lie between straight edges in an order that never changes.
+/// Where a floor structure is solid, cut into slabs along y within which no room or stairwell has a corner and no two edges
+/// cross: the solid runs of a slab lie between straight edges in an order that never changes.
 /// </summary>
 internal sealed class FloorSlabs
 {
@@ -25,8 +25,9 @@ internal sealed class FloorSlabs
             polygon++;
         }
 
-        IsOrderly = !edges.Exists(edge => edges.Exists(edge.Crosses));
-        borders = [.. edges.SelectMany(edge => new[] { edge.A.Y, edge.B.Y }).Distinct().Order().Select(y => (double)y)];
+        IEnumerable<double> corners = edges.SelectMany(edge => new double[] { edge.A.Y, edge.B.Y });
+        IEnumerable<double> crossings = edges.SelectMany(edge => edges.Where(edge.Crosses).Select(edge.CrossingY));
+        borders = [.. corners.Concat(crossings).Distinct().Order()];
         runs = new List<(FloorEdge, FloorEdge)>[borders.Length + 1];
         for (int slab = 0; slab < runs.Length; slab++)
         {
@@ -36,9 +37,6 @@ internal sealed class FloorSlabs
             runs[slab] = Runs(spanning, low + ((high - low) / 2), rooms, polygon);
         }
     }
-
-    /// <summary>Whether no two edges cross; where they do, only the question point by point is right.</summary>
-    public bool IsOrderly { get; }
 
     /// <summary>The slab that holds a y.</summary>
     public int SlabAt(double y)
@@ -102,7 +100,20 @@ internal sealed record FloorEdge(PlanPoint A, PlanPoint B, int Polygon)
 
     public double XAt(double y) => A.X + ((y - A.Y) * (((double)B.X - A.X) / ((double)B.Y - A.Y)));
 
+    /// <summary>Whether it crosses another edge within both, neither of them along x.</summary>
     public bool Crosses(FloorEdge other) =>
+        A.Y != B.Y && other.A.Y != other.B.Y
+        && Math.Max(LowY, other.LowY) < Math.Min(HighY, other.HighY)
+        && IsCrossedBy(other);
+
+    /// <summary>Where it crosses another edge, rounded.</summary>
+    public double CrossingY(FloorEdge other)
+    {
+        double atA = Predicates.SignedArea(other.A, other.B, A), atB = Predicates.SignedArea(other.A, other.B, B);
+        return A.Y + (atA / (atA - atB) * ((double)B.Y - A.Y));
+    }
+
+    private bool IsCrossedBy(FloorEdge other) =>
         (int)Predicates.SideOf(A, B, other.A) * (int)Predicates.SideOf(A, B, other.B) < 0
         && (int)Predicates.SideOf(other.A, other.B, A) * (int)Predicates.SideOf(other.A, other.B, B) < 0;
 }

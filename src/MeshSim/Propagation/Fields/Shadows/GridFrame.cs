@@ -31,6 +31,7 @@ internal readonly struct GridFrame(FieldGrid grid)
 {
     public readonly int OriginX = grid.Origin.X, OriginY = grid.Origin.Y, Step = grid.Step;
     public readonly int Columns = grid.Columns, Rows = grid.Rows, Z = grid.Z;
+    private readonly double perStep = 1.0 / grid.Step;
 
     public PlanPoint At(int column, int row) => new(OriginX + (column * Step), OriginY + (row * Step));
 
@@ -54,7 +55,7 @@ internal readonly struct GridFrame(FieldGrid grid)
     }
 
     /// <summary>Column coordinate of an x, rounded.</summary>
-    public double ColumnOf(double x) => (x - OriginX) / Step;
+    public double ColumnOf(double x) => (x - OriginX) * perStep;
 
     private static (long Quotient, long Remainder) FloorDivide(long numerator, long denominator)
     {

@@ -42,7 +42,7 @@ internal sealed class RowSummer
 
     /// <summary>Sums a range of strips.</summary>
     public void Sum<TTaker>(ShadowLines shadows, int firstStrip, int endStrip, ref TTaker taker)
-        where TTaker : struct, IRowTaker
+        where TTaker : struct, IRowTaker, allows ref struct
     {
         for (int column = 0; column < alongX.Length; column++)
         {

@@ -55,21 +55,22 @@ internal static class ScatterKernel
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static void AddAt(ref int cells, Vector256<int> at, int jump)
     {
-        Unsafe.SkipInit(out EightPlaces places);
-        Unsafe.As<EightPlaces, Vector256<int>>(ref places) = at;
-        Unsafe.Add(ref cells, places.P0) += jump;
-        Unsafe.Add(ref cells, places.P1) += jump;
-        Unsafe.Add(ref cells, places.P2) += jump;
-        Unsafe.Add(ref cells, places.P3) += jump;
-        Unsafe.Add(ref cells, places.P4) += jump;
-        Unsafe.Add(ref cells, places.P5) += jump;
-        Unsafe.Add(ref cells, places.P6) += jump;
-        Unsafe.Add(ref cells, places.P7) += jump;
+        Unsafe.SkipInit(out EightNumbers places);
+        Unsafe.As<EightNumbers, Vector256<int>>(ref places) = at;
+        Unsafe.Add(ref cells, places.N0) += jump;
+        Unsafe.Add(ref cells, places.N1) += jump;
+        Unsafe.Add(ref cells, places.N2) += jump;
+        Unsafe.Add(ref cells, places.N3) += jump;
+        Unsafe.Add(ref cells, places.N4) += jump;
+        Unsafe.Add(ref cells, places.N5) += jump;
+        Unsafe.Add(ref cells, places.N6) += jump;
+        Unsafe.Add(ref cells, places.N7) += jump;
     }
+}
 
-    [StructLayout(LayoutKind.Sequential)]
-    private struct EightPlaces
-    {
-        public int P0, P1, P2, P3, P4, P5, P6, P7;
-    }
+/// <summary>The lanes of a vector as they lie in memory, to be read one by one.</summary>
+[StructLayout(LayoutKind.Sequential)]
+internal struct EightNumbers
+{
+    public int N0, N1, N2, N3, N4, N5, N6, N7;
 }

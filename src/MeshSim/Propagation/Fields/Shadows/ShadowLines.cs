@@ -36,15 +36,19 @@ internal readonly record struct ShadowStep(int Row, int Column, int Channel, int
 /// </summary>
 internal sealed class ShadowLines
 {
+    private const int FewestLines = 256;
+
     private readonly int[] firstLineOfStrip, firstStepOfStrip;
-    private readonly List<ShadowLine> lines = [];
-    private readonly List<LineOrigin> origins = [];
-    private readonly List<int> nextLine = [], nextStep = [];
+    private readonly List<int> nextStep = [];
     private readonly List<ShadowStep> steps = [];
     private readonly int[] bases;
     private readonly bool[] isUsed;
     private readonly int channelCount;
-    private GridFrame frame;
+    private readonly GridFrame frame;
+    private ShadowLine[] lines = new ShadowLine[FewestLines];
+    private LineOrigin[] origins = new LineOrigin[FewestLines];
+    private int[] nextLine = new int[FewestLines];
+    private int lineCount;
 
     public ShadowLines(GridFrame frame, int channelCount)
     {
@@ -61,7 +65,7 @@ internal sealed class ShadowLines
 
     public Position Transmitter { get; private set; }
 
-    public ReadOnlySpan<ShadowLine> Lines => CollectionsMarshal.AsSpan(lines);
+    public ReadOnlySpan<ShadowLine> Lines => lines.AsSpan(0, lineCount);
 
     public ReadOnlySpan<ShadowStep> Steps => CollectionsMarshal.AsSpan(steps);
 
@@ -84,10 +88,8 @@ internal sealed class ShadowLines
     public void Start(Position transmitter)
     {
         Transmitter = transmitter;
-        lines.Clear();
-        origins.Clear();
+        lineCount = 0;
         steps.Clear();
-        nextLine.Clear();
         nextStep.Clear();
         Array.Fill(firstLineOfStrip, -1);
         Array.Fill(firstStepOfStrip, -1);
@@ -134,13 +136,14 @@ internal sealed class ShadowLines
         int first = line.First, last = line.Last;
         if (first > last || (line.Jump == 0 && origin.TieJump == 0)) return;
         int inFirst = first, inLast = last;
-        if (line.Beta == 0)
+        if (!IsWithin(line.Alpha + (line.Beta * first)) || !IsWithin(line.Alpha + (line.Beta * last)))
         {
-            if (line.Alpha < -1) AddRows(line.Channel, first, last, line.Jump);
-            if (line.Alpha < -1 || line.Alpha > frame.Columns) return;
-        }
-        else
-        {
+            if (line.Beta == 0)
+            {
+                if (line.Alpha < -1) AddRows(line.Channel, first, last, line.Jump);
+                return;
+            }
+
             // A column to spare on either side, so rounding decides nothing here.
             double perColumn = 1 / line.Beta;
             double atLeft = (-1 - line.Alpha) * perColumn, atRight = (frame.Columns - line.Alpha) * perColumn;
@@ -153,10 +156,28 @@ internal sealed class ShadowLines
 
         isUsed[line.Channel] = true;
         int strip = inFirst / StripRows;
-        nextLine.Add(firstLineOfStrip[strip]);
-        firstLineOfStrip[strip] = lines.Count;
-        lines.Add(line with { First = inFirst, Last = inLast });
-        origins.Add(origin);
+        if (lineCount == lines.Length) Grow();
+        nextLine[lineCount] = firstLineOfStrip[strip];
+        lines[lineCount] = line with { First = inFirst, Last = inLast };
+        origins[lineCount] = origin;
+        firstLineOfStrip[strip] = lineCount++;
+    }
+
+    private bool IsWithin(double place) => place >= -1 && place <= frame.Columns;
+
+    private void Grow()
+    {
+        Array.Resize(ref lines, 2 * lineCount);
+        Array.Resize(ref origins, 2 * lineCount);
+        Array.Resize(ref nextLine, 2 * lineCount);
+    }
+
+    /// <summary>The ray through a vertex, beyond the transmitter.</summary>
+    public ShadowLine RayThrough(PlanPoint vertex, int first, int last)
+    {
+        PlanPoint p = Transmitter.Plan;
+        double slope = ((double)vertex.X - p.X) / ((double)vertex.Y - p.Y);
+        return new(frame.ColumnOf(p.X + (((double)frame.OriginY - p.Y) * slope)), slope, first, last);
     }
 
     /// <summary>The border through the image of a, in the direction from a to b.</summary>

@@ -11,7 +11,7 @@ internal sealed class ShadowWorkspace(ShadowScene scene)
 
     /// <summary>Hands over the path loss from a transmitter, row by row from the lowest.</summary>
     public void Sum<TTaker>(Position transmitter, ref TTaker taker)
-        where TTaker : struct, IRowTaker
+        where TTaker : struct, IRowTaker, allows ref struct
     {
         shadows.Start(transmitter);
         foreach (WallShadows caster in casters) caster.Cast(shadows);

@@ -9,19 +9,23 @@ namespace MeshSim.Propagation.Fields.Shadows;
 /// </summary>
 internal sealed class WallFacets
 {
-    private readonly List<ChannelAmount[]> profiles = [];
+    // By facet, then by layer.
+    private readonly ChannelAmount[] amounts;
+    private readonly int layers;
 
     public WallFacets(Storey storey, Func<ConstructionName, int> indexOf, LossChannels channels)
     {
         List<List<WallPanel>> stacks = Stacks(storey);
         Levels = [.. stacks.SelectMany(stack => stack).SelectMany(panel => new[] { panel.Low, panel.High }).Distinct().Order()];
+        layers = Math.Max(0, Levels.Length - 1);
+        amounts = new ChannelAmount[stacks.Count * layers];
         var vertexOf = new Dictionary<PlanPoint, int>();
         (Starts, Ends) = (new int[stacks.Count], new int[stacks.Count]);
         for (int i = 0; i < stacks.Count; i++)
         {
             Starts[i] = Index(stacks[i][0].Start);
             Ends[i] = Index(stacks[i][0].End);
-            profiles.Add(Profile(stacks[i]));
+            SetProfile(stacks[i], amounts.AsSpan(i * layers, layers));
         }
 
         Vertices = [.. vertexOf.OrderBy(pair => pair.Value).Select(pair => pair.Key)];
@@ -33,17 +37,14 @@ internal sealed class WallFacets
             return index;
         }
 
-        ChannelAmount[] Profile(List<WallPanel> stack)
+        void SetProfile(List<WallPanel> stack, Span<ChannelAmount> profile)
         {
-            var profile = new ChannelAmount[Math.Max(0, Levels.Length - 1)];
             foreach (WallPanel panel in stack)
             {
                 ChannelAmount amount = channels.AmountOf(indexOf(panel.Construction), panel.Wall.Start, panel.Wall.End);
                 for (int layer = 0; layer < profile.Length; layer++)
                     if (panel.Low <= Levels[layer] && Levels[layer] < panel.High) profile[layer] = amount;
             }
-
-            return profile;
         }
     }
 
@@ -69,7 +70,7 @@ internal sealed class WallFacets
     public int Count => Starts.Length;
 
     /// <summary>What a facet costs in a layer; nothing in layer −1.</summary>
-    public ChannelAmount Amount(int facet, int layer) => layer < 0 ? default : profiles[facet][layer];
+    public ChannelAmount Amount(int facet, int layer) => layer < 0 ? default : amounts[(facet * layers) + layer];
 
     /// <summary>The layer that holds a height, or −1.</summary>
     public int LayerAt(int z)

@@ -143,28 +143,39 @@ internal sealed class WallShadows
     private void AddRays(ShadowLines shadows, int vertex, int layer, int first, int last, int sign)
     {
         if (first > last || layer < 0) return;
-        int from = facets.IncidentFrom[vertex], to = facets.IncidentFrom[vertex + 1];
-        for (int i = from; i < to; i++)
+        ReadOnlySpan<int> incident = facets.Incident.AsSpan(facets.IncidentFrom[vertex]..facets.IncidentFrom[vertex + 1]);
+        ShadowLine line = default;
+        for (int i = 0; i < incident.Length; i++)
         {
-            int channel = facets.Amount(facets.Incident[i] >> 1, layer).Channel, jump = 0;
-            bool isDone = false;
-            for (int k = from; k < to; k++)
-            {
-                int facet = facets.Incident[k] >> 1;
-                ChannelAmount amount = facets.Amount(facet, layer);
-                if (amount.Channel != channel) continue;
-                isDone |= k < i;
+            int channel = facets.Amount(incident[i] >> 1, layer).Channel;
+            if (i > 0 && IsDone(incident[..i], layer, channel)) continue;
+            if (SumOf(incident[i..], layer, channel) is not (not 0 and var sum)) continue;
 
-                // Seen along the ray, the other end of a facet lies on the transmitter's side of it, or opposite from its end.
-                int sideOfOther = (facets.Incident[k] & 1) == 0 ? sideOfTransmitter[facet] : -sideOfTransmitter[facet];
-                jump += sign * sideOfOther * amount.Amount;
-            }
-
-            if (isDone || jump == 0) continue;
             PlanPoint p = shadows.Transmitter.Plan, v = facets.Vertices[vertex];
-            ShadowLine line = shadows.LineThrough(p, v, Scale.One, first, last);
+            if (line == default) line = shadows.RayThrough(v, first, last);
+            int jump = sign * sum;
             shadows.AddLine(line with { Channel = channel, Jump = jump }, new(p, v, Scale.One, jump / 2));
         }
+    }
+
+    private bool IsDone(ReadOnlySpan<int> incident, int layer, int channel)
+    {
+        foreach (int item in incident)
+            if (facets.Amount(item >> 1, layer).Channel == channel) return true;
+        return false;
+    }
+
+    // Seen along the ray, the other end of a facet lies on the transmitter's side of it, or opposite from its end.
+    private int SumOf(ReadOnlySpan<int> incident, int layer, int channel)
+    {
+        int sum = 0;
+        foreach (int item in incident)
+        {
+            int amount = sideOfTransmitter[item >> 1] * facets.Amount(item >> 1, layer).In(channel);
+            sum += (item & 1) == 0 ? amount : -amount;
+        }
+
+        return sum;
     }
 
     // A row that goes exactly through the image of a vertex: what changes there is asked facet by facet.

@@ -1,0 +1,100 @@
+using MeshSim.FloorPlans.Geometry;
+using MeshSim.Propagation;
+using MeshSim.Propagation.Fields;
+using MeshSim.Quantities;
+
+namespace MeshSim.Benchmarks;
+
+/// <summary>All transmitters of a generated building to all receivers of all its storeys.</summary>
+public sealed class Workload
+{
+    private const double ReceiverHeightMetres = 1.1, PathLossExponent = 2;
+
+    private readonly PathLossFields[] fields;
+    private readonly float[][] outputs;
+    private readonly WallBruteForceKernel bruteForce;
+
+    public Workload(BuildingSize size, bool isAngled, int most = 2)
+    {
+        Building = new(size, isAngled);
+        Model = new(Building.Plan, Building.Constructions, new Frequency(2440), PathLossExponent);
+        Grids = [.. Building.Plan.Storeys.Select(storey => FieldGrid.Over(Building.Plan, storey.Name, size.GridStepMetres, ReceiverHeightMetres))];
+        fields = [.. Grids.Select(Model.FieldsOver)];
+        outputs = [.. Enumerable.Range(0, most).Select(_ => new float[Grids.Max(grid => grid.Count)])];
+        bruteForce = new(Building.Plan, Building.Constructions, Grids[0]);
+    }
+
+    public GeneratedBuilding Building { get; }
+
+    public LogDistance Model { get; }
+
+    public FieldGrid[] Grids { get; }
+
+    /// <summary>Link evaluations of one run.</summary>
+    public long Links => Building.Transmitters.Length * Grids.Sum(grid => (long)grid.Count);
+
+    public int Walls => Building.Plan.Storeys.Sum(storey => storey.Walls.Length);
+
+    public void Kernel(int threads)
+    {
+        if (threads == 1)
+        {
+            foreach (Position transmitter in Building.Transmitters) KernelFrom(transmitter, outputs[0]);
+            return;
+        }
+
+        int next = -1;
+        Parallel.For(0, threads, new ParallelOptions { MaxDegreeOfParallelism = threads }, thread =>
+        {
+            for (int i = Interlocked.Increment(ref next); i < Building.Transmitters.Length; i = Interlocked.Increment(ref next))
+                KernelFrom(Building.Transmitters[i], outputs[thread]);
+        });
+    }
+
+    /// <summary>Writes as much output as <see cref="Kernel"/> with one thread, and nothing else: the limit of the memory.</summary>
+    public void WriteAlone()
+    {
+        foreach (Position transmitter in Building.Transmitters)
+            foreach (FieldGrid grid in Grids) outputs[0].AsSpan(0, grid.Count).Fill(transmitter.Z);
+    }
+
+    /// <summary>Path by path on every stride-th row and column of the first grid, from the first transmitters. Returns its links.</summary>
+    public long Tracer(int stride, int transmitters)
+    {
+        long links = 0;
+        double sum = 0;
+        FieldGrid grid = Grids[0];
+        foreach (Position transmitter in Building.Transmitters.Take(transmitters))
+        {
+            for (int row = 0; row < grid.Rows; row += stride)
+            {
+                for (int column = 0; column < grid.Columns; column += stride, links++)
+                    sum += Model.TotalBetween(transmitter, grid.At(column, row)).Value;
+            }
+        }
+
+        outputs[0][0] = (float)sum;
+        return links;
+    }
+
+    /// <summary>Eight points at a time against every wall, rows of the first grid. Returns its links.</summary>
+    public long BruteForce(int stride, int transmitters)
+    {
+        long links = 0;
+        foreach (Position transmitter in Building.Transmitters.Take(transmitters))
+        {
+            for (int row = 0; row < Grids[0].Rows; row += stride)
+            {
+                bruteForce.SumRow(transmitter, row, outputs[0]);
+                links += Grids[0].Columns;
+            }
+        }
+
+        return links;
+    }
+
+    private void KernelFrom(Position transmitter, float[] output)
+    {
+        foreach (PathLossFields grid in fields) grid.PathLoss(transmitter, output.AsSpan(0, grid.Grid.Count));
+    }
+}
