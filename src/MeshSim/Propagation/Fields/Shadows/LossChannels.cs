@@ -4,10 +4,10 @@ using MeshSim.Materials;
 namespace MeshSim.Propagation.Fields.Shadows;
 
 /// <summary>An amount of one channel.</summary>
-/// <param name="Channel">0 for decibels, else a direction and a curve.</param>
+/// <param name="Channel">0 for decibels, else a direction.</param>
 /// <param name="Amount">
-/// What a full crossing adds. In channel 0 quarters of <see cref="LossChannels.UnitsPerDecibel"/>, in the others 4, a quarter
-/// each, because a tie counts a half or a quarter.
+/// What a full crossing adds: a multiple of 4, because a tie counts a half or a quarter. In channel 0 quarters of
+/// <see cref="LossChannels.UnitsPerDecibel"/>, in the others quarters of a crossing, in the lower or the upper 16 bits.
 /// </param>
 internal readonly record struct ChannelAmount(int Channel, int Amount)
 {
@@ -15,16 +15,11 @@ internal readonly record struct ChannelAmount(int Channel, int Amount)
     public int In(int channel) => channel == Channel ? Amount : 0;
 }
 
-/// <summary>The walls of one direction and one construction whose loss depends on the angle: crossings are counted, not summed.</summary>
-/// <param name="NormalX">Unit normal, x.</param>
-/// <param name="NormalY">Unit normal, y.</param>
-/// <param name="Table">The loss of one crossing.</param>
-internal sealed record AngleChannel(float NormalX, float NormalY, LossTable Table);
-
 /// <summary>
 /// What is summed along a row. Losses that do not depend on the angle go to channel 0 as whole numbers. The angle of any path
-/// to a wall depends on the directions of both alone, so all walls of one direction and one curve share a channel that counts
-/// how many are crossed; the count times the loss at that point's angle is exact but for the steps of the table.
+/// to a wall depends on the directions of both alone, so all walls of one direction and one curve share a count of how many
+/// are crossed; the count times the loss at that point's angle is exact but for the steps of the table. One channel holds the
+/// counts of two curves.
 /// </summary>
 internal sealed class LossChannels
 {
@@ -33,7 +28,8 @@ internal sealed class LossChannels
     private const double FinestUnitsPerDecibel = 1000;
 
     private readonly LossCurve[] curves;
-    private readonly Dictionary<(int Construction, long Dx, long Dy), int> indices = [];
+    private readonly Dictionary<(int Construction, long Dx, long Dy), ChannelAmount> amounts = [];
+    private readonly Dictionary<(long Dx, long Dy), int> lastChannels = [];
     private readonly Dictionary<int, LossTable> tables = [];
     private readonly List<AngleChannel> angles = [];
 
@@ -74,15 +70,20 @@ internal sealed class LossChannels
 
         long dx = (long)wallEnd.X - wallStart.X, dy = (long)wallEnd.Y - wallStart.Y, divisor = GreatestDivisor(Math.Abs(dx), Math.Abs(dy));
         if (dx < 0 || (dx == 0 && dy < 0)) divisor = -divisor;
-        var key = (construction, dx / divisor, dy / divisor);
-        if (!indices.TryGetValue(key, out int channel))
+        (long Dx, long Dy) direction = (dx / divisor, dy / divisor);
+        var key = (construction, direction.Dx, direction.Dy);
+        if (amounts.TryGetValue(key, out ChannelAmount amount)) return amount;
+
+        if (!lastChannels.TryGetValue(direction, out int channel) || Angle(channel).IsFull)
         {
             double length = Math.Sqrt(((double)dx * dx) + ((double)dy * dy));
-            angles.Add(new((float)(-dy / length), (float)(dx / length), TableOf(construction)));
-            indices.Add(key, channel = angles.Count);
+            angles.Add(new((float)(-dy / length), (float)(dx / length)));
+            lastChannels[direction] = channel = angles.Count;
         }
 
-        return new(channel, 4);
+        amount = new(channel, Angle(channel).Add(TableOf(construction)));
+        amounts.Add(key, amount);
+        return amount;
     }
 
     private static long GreatestDivisor(long a, long b)

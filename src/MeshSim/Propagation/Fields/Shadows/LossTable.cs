@@ -11,6 +11,9 @@ internal sealed class LossTable
     /// <summary>Most by which the curve changes within one entry, dB.</summary>
     public const double StepDb = 0.1;
 
+    // A table in whole numbers is off by up to half a unit more; together they keep the promise.
+    private const double RangeDb = StepDb - (1.0 / AngleChannel.UnitsPerDecibel);
+
     private const int FewestEntries = 1024, MostEntries = 1 << 20;
 
     private LossTable(float[] valuesDb) => ValuesDb = valuesDb;
@@ -41,7 +44,7 @@ internal sealed class LossTable
                 Widen(curve.At(KnotCosine(knot)).Value);
             double atUpper = curve.At(upper).Value;
             Widen(atUpper);
-            if (highest - lowest > StepDb) return null;
+            if (highest - lowest > RangeDb) return null;
             values[i] = (float)((lowest + highest) / 2);
             lowest = highest = atUpper;
         }

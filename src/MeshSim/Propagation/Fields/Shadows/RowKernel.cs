@@ -1,6 +1,7 @@
 using System.Runtime.CompilerServices;
 using System.Runtime.InteropServices;
 using System.Runtime.Intrinsics;
+using System.Runtime.Intrinsics.X86;
 
 namespace MeshSim.Propagation.Fields.Shadows;
 
@@ -83,7 +84,8 @@ internal static class RowKernel
         ref float x = ref MemoryMarshal.GetReference(alongX), inverse = ref MemoryMarshal.GetReference(inverses);
         Vector256<int> sum = Vector256.Create(start);
         Vector256<float> normalX = Vector256.Create(channel.NormalX), across = Vector256.Create(channel.NormalY * row.AlongY);
-        float[] table = channel.Table.ValuesDb;
+        Vector256<float> unit = Vector256.Create(0.25f / AngleChannel.UnitsPerDecibel);
+        int[] table = channel.PackedLosses;
         for (int i = 0; i < lossesDb.Length; i += Lanes)
         {
             // Borders of one channel are few: between them the count stays what it is.
@@ -93,9 +95,8 @@ internal static class RowKernel
             {
                 Vector256<float> projection = Vector256.MultiplyAddEstimate(Vector256.LoadUnsafe(ref x, (nuint)i), normalX, across);
                 Vector256<float> squaredCosine = projection * projection * Vector256.LoadUnsafe(ref inverse, (nuint)i);
-                Vector256<float> fullDb = LookUp(table, squaredCosine);
-                Vector256<float> count = Vector256.ConvertToSingle(sum) * 0.25f;
-                Vector256.MultiplyAddEstimate(count, fullDb, Vector256.LoadUnsafe(ref to, (nuint)i)).StoreUnsafe(ref to, (nuint)i);
+                Vector256<float> lossesOfCell = Vector256.ConvertToSingle(SumOfProducts(sum, LookUp(table, squaredCosine)));
+                Vector256.MultiplyAddEstimate(lossesOfCell, unit, Vector256.LoadUnsafe(ref to, (nuint)i)).StoreUnsafe(ref to, (nuint)i);
             }
 
             if (!isLevel) sum = Vector256.Shuffle(sum, Vector256.Create(7));
@@ -111,11 +112,12 @@ internal static class RowKernel
     public static void AddFloor(Span<float> lossesDb, ReadOnlySpan<float> inverses, float squaredRise, float share, LossTable table)
     {
         float[] values = table.ValuesDb;
+        ReadOnlySpan<int> bits = MemoryMarshal.Cast<float, int>(values);
         int i = 0;
         for (; i <= lossesDb.Length - Lanes; i += Lanes)
         {
             Vector256<float> squaredCosine = Vector256.Create(inverses.Slice(i, Lanes)) * squaredRise;
-            Vector256<float> sumDb = Vector256.MultiplyAddEstimate(LookUp(values, squaredCosine), Vector256.Create(share), Vector256.Create<float>(lossesDb.Slice(i, Lanes)));
+            Vector256<float> sumDb = Vector256.MultiplyAddEstimate(LookUp(bits, squaredCosine).AsSingle(), Vector256.Create(share), Vector256.Create<float>(lossesDb.Slice(i, Lanes)));
             sumDb.CopyTo(lossesDb[i..]);
         }
 
@@ -136,16 +138,27 @@ internal static class RowKernel
     }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static Vector256<float> LookUp(float[] table, Vector256<float> squaredCosine)
+    private static unsafe Vector256<int> LookUp(ReadOnlySpan<int> table, Vector256<float> squaredCosine)
     {
         Vector256<int> entry = Vector256.Min(
             Vector256.ConvertToInt32Native(squaredCosine * table.Length), Vector256.Create(table.Length - 1));
-        ref float first = ref MemoryMarshal.GetArrayDataReference(table);
-        Unsafe.SkipInit(out EightNumbers entries);
-        Unsafe.As<EightNumbers, Vector256<int>>(ref entries) = entry;
+        if (Avx2.IsSupported)
+        {
+            fixed (int* entries = table) return Avx2.GatherVector256(entries, entry, sizeof(int));
+        }
+
         return Vector256.Create(
-            Unsafe.Add(ref first, entries.N0), Unsafe.Add(ref first, entries.N1), Unsafe.Add(ref first, entries.N2), Unsafe.Add(ref first, entries.N3),
-            Unsafe.Add(ref first, entries.N4), Unsafe.Add(ref first, entries.N5), Unsafe.Add(ref first, entries.N6), Unsafe.Add(ref first, entries.N7));
+            table[entry.GetElement(0)], table[entry.GetElement(1)], table[entry.GetElement(2)], table[entry.GetElement(3)],
+            table[entry.GetElement(4)], table[entry.GetElement(5)], table[entry.GetElement(6)], table[entry.GetElement(7)]);
+    }
+
+    // Lower half times lower half plus upper times upper; none of the halves is negative.
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static Vector256<int> SumOfProducts(Vector256<int> counts, Vector256<int> losses)
+    {
+        if (Avx2.IsSupported) return Avx2.MultiplyAddAdjacent(counts.AsInt16(), losses.AsInt16());
+        Vector256<int> lower = Vector256.Create(0xFFFF);
+        return ((counts & lower) * (losses & lower)) + (Vector256.ShiftRightLogical(counts, 16) * Vector256.ShiftRightLogical(losses, 16));
     }
 
     /// <summary>Binary logarithm of positive normal numbers to 7e-7: x · polynomial(x) about 1, fitted at Chebyshev points.</summary>
