@@ -40,18 +40,30 @@ internal static class MarginMapping
     {
         RadioProfile radio = coverage.Network.Radio;
         var budget = new LinkBudget(radio, coverage.Home.Parameters.Shadowing);
+        Server[] servers = [.. relays.Select(ServerAt)];
+        return model is LogDistance walls
+            ? walls.FieldsOver(grid).BestOf(servers, coverage.DesignMargin.Value, CancellationToken.None).Best
+            : BestPathByPath(servers, model, grid);
+
+        // The margin falls with the path loss decibel for decibel, so what is left without any is the level to start from.
+        Server ServerAt(Device relay)
+        {
+            PowerLevel power = relay.TransmitPower ?? radio.TransmitPower;
+            Decibels mounting = relay.Mounting.LossAt(coverage.Network.Carrier);
+            return new(coverage.Home.PositionOf(relay), budget.Margin(radio.TransmitPower, power, mounting).Value);
+        }
+    }
+
+    // The models for comparison have no walls whose shadows could be cast, or by category only.
+    private static Field BestPathByPath(Server[] servers, IPathLossModel model, FieldGrid grid)
+    {
         var best = new float[grid.Count];
         Array.Fill(best, float.NegativeInfinity);
-        foreach (Device relay in relays)
+        foreach (Server server in servers)
         {
-            Decibels mounting = relay.Mounting.LossAt(coverage.Network.Carrier);
-            PowerLevel power = relay.TransmitPower ?? radio.TransmitPower;
-            Field loss = FieldTracer.PathLoss(model, coverage.Home.PositionOf(relay), grid, CancellationToken.None);
+            Field loss = FieldTracer.PathLoss(model, server.Position, grid, CancellationToken.None);
             for (int i = 0; i < best.Length; i++)
-            {
-                Decibels margin = budget.Margin(radio.TransmitPower, power, mounting + new Decibels(loss.Values[i]));
-                best[i] = Math.Max(best[i], (float)margin.Value);
-            }
+                best[i] = Math.Max(best[i], (float)(server.Level - loss.Values[i]));
         }
 
         return new Field(grid, best);

@@ -1,14 +1,23 @@
 using CsCheck;
+using MeshSim.FloorPlans;
 using MeshSim.FloorPlans.Geometry;
-using MeshSim.Materials;
 using MeshSim.Propagation;
 using MeshSim.Propagation.Fields;
+using static MeshSim.Tests.Propagation.PlanSketch;
 
 namespace MeshSim.Tests.Propagation.Fields;
 
 public sealed class PathLossFieldsTests
 {
     private const int RandomBuildings = 1000;
+
+    // One wall of 7.3 dB along y at x = 2 m and grid points on it.
+    private static readonly FloorPlan OneWall = Plan(Wall("wall", Point(2, 0), Point(2, 4)));
+    private static readonly FieldGrid Grid = new(new("ground"), Point(0, 0), 5_000, 9, 9, Lattice.FromMetres(1));
+
+    private static readonly Server[] Servers = [new(At(1, 1, 1), 60), new(At(3.1, 2.2, 1.5), 61), new(At(3.1, 2.2, 1.5), 61), new(At(2, 2, 1), 55)];
+
+    private static CancellationToken Token => TestContext.Current.CancellationToken;
 
     [Fact]
     public void Constant_losses_equal_the_tracer_at_every_point_of_random_buildings() =>
@@ -17,44 +26,75 @@ public sealed class PathLossFieldsTests
     [Fact]
     public void Losses_at_an_angle_stay_within_half_a_step_a_crossing_in_random_buildings() =>
         RandomHomes.Angled.Sample(FieldOracle.Check, iter: RandomBuildings, print: home => home.ToString());
-}
 
-/// <summary>Compares the kernel with the path-by-path model at every point of a grid.</summary>
-internal static class FieldOracle
-{
-    // Both add the same terms, one in double and one in single precision: a few units in the last place of 200 dB.
-    private const double SinglePrecisionDb = 2e-4;
-
-    public static void Check(RandomHome home)
+    [Theory]
+    [InlineData(3, 0)]
+    [InlineData(4, 0.5)]
+    [InlineData(5, 1)]
+    public void A_point_exactly_on_a_wall_gets_half_of_it(int column, double share)
     {
-        var model = new LogDistance(home.Plan, RandomHomes.Constructions, new(2440), exponent: 2.2);
-        var tracer = new CrossingTracer(home.Plan);
-        PathLossFields fields = model.FieldsOver(home.Grid);
-        Field field = fields.PathLoss(home.Transmitter);
-        for (int row = 0; row < home.Grid.Rows; row++)
+        Position transmitter = At(1, 1, 1);
+        Field walls = FieldsOver(OneWall).PathLoss(transmitter), air = FieldsOver(Plan(Storey())).PathLoss(transmitter);
+        (walls[column, 4] - air[column, 4]).Should().BeApproximately((float)(share * 7.3), (float)FieldOracle.SinglePrecisionDb);
+    }
+
+    [Fact]
+    public void The_point_of_the_transmitter_itself_has_the_loss_of_the_shortest_distance() =>
+        FieldsOver(OneWall).PathLoss(At(2, 2, 1))[4, 4].Should().BeApproximately(
+            (float)new LogDistance(OneWall, RandomHomes.Constructions, new(2440), exponent: 2).TotalBetween(At(2, 2, 1), At(2, 2, 1)).Value,
+            (float)FieldOracle.SinglePrecisionDb);
+
+    [Fact]
+    public void The_best_of_many_equals_the_maximum_of_all_fields()
+    {
+        PathLossFields fields = FieldsOver(OneWall);
+        ServiceField service = fields.BestOf(Servers, enough: 5, Token);
+        Field[] each = [.. Servers.Select(server => fields.PathLoss(server.Position))];
+        for (int i = 0; i < Grid.Count; i++)
         {
-            for (int column = 0; column < home.Grid.Columns; column++)
-            {
-                Position receiver = home.Grid.At(column, row);
-                var allowed = new Allowance(tracer, fields);
-                tracer.Visit(home.Transmitter, receiver, ref allowed);
-                double expectedDb = model.TotalBetween(home.Transmitter, receiver).Value;
-                if (!(Math.Abs(field[column, row] - expectedDb) <= allowed.Db + SinglePrecisionDb))
-                    throw new InvalidOperationException(FormattableString.Invariant($"column {column} row {row} at {receiver.Plan}: {field[column, row]} dB instead of {expectedDb} dB, allowed {allowed.Db} dB"));
-            }
+            float[] left = [.. Servers.Select((server, k) => (float)(server.Level - each[k].Values[i]))];
+            service.Best.Values[i].Should().Be(left.Max());
+            service.BestServers[i].Should().Be(Array.IndexOf(left, left.Max()));
+            service.Counts[i].Should().Be(left.Count(value => value >= 5));
         }
     }
 
-    /// <summary>Half a step for each crossing at an angle, half a unit for each other one.</summary>
-    private struct Allowance(CrossingTracer tracer, PathLossFields fields) : ICrossingVisitor
+    [Theory]
+    [InlineData(1)]
+    [InlineData(2)]
+    [InlineData(8)]
+    public void Any_number_of_threads_gives_the_same_bytes(int threads)
     {
-        public double Db;
-
-        public void Take(in Crossing crossing)
-        {
-            Construction construction = RandomHomes.Constructions[tracer.Constructions[crossing.Construction]];
-            bool isAngled = construction.Stated.IsEmpty && crossing.Kind != LossKind.Object;
-            Db += isAngled ? PathLossFields.AngleStepDb / 2 : fields.RoundingDb;
-        }
+        PathLossFields fields = FieldsOver(OneWall);
+        Server[] many = [.. Enumerable.Range(0, 64).Select(i => new Server(At(0.03 * i, 4 - (0.05 * i), 1), 60 + (i % 3)))];
+        ServiceField expected = fields.BestOf(many, enough: 5, Token, maximumThreads: 1), actual = fields.BestOf(many, enough: 5, Token, threads);
+        actual.Best.Values.Should().Equal(expected.Best.Values);
+        actual.BestServers.SequenceEqual(expected.BestServers).Should().BeTrue();
+        actual.Counts.SequenceEqual(expected.Counts).Should().BeTrue();
     }
+
+    [Fact]
+    public void A_field_allocates_nothing_in_steady_state()
+    {
+        RandomHome home = RandomHomes.Angled.Single(random => random.Plan.Storeys.Length > 1 && random.Plan.Storeys[0].Walls.Length > 3, "4JS8-J0OZ971");
+        PathLossFields fields = new LogDistance(home.Plan, RandomHomes.Constructions, new(2440), exponent: 2).FieldsOver(home.Grid);
+        var values = new float[home.Grid.Count];
+        for (int i = 0; i < 50; i++) fields.PathLoss(home.Transmitter, values);
+
+        long before = GC.GetAllocatedBytesForCurrentThread();
+        for (int i = 0; i < 50; i++) fields.PathLoss(home.Transmitter, values);
+        (GC.GetAllocatedBytesForCurrentThread() - before).Should().BeLessThan(50 * WorkspaceTicketBytes);
+    }
+
+    [Fact]
+    public void A_buffer_of_another_size_is_refused()
+    {
+        Action write = () => FieldsOver(OneWall).PathLoss(At(1, 1, 1), new float[Grid.Count - 1]);
+        write.Should().Throw<ArgumentException>();
+    }
+
+    // What the bag of idle workspaces may allocate to keep one, whatever the size of the grid.
+    private const int WorkspaceTicketBytes = 64;
+
+    private static PathLossFields FieldsOver(FloorPlan plan) => new LogDistance(plan, RandomHomes.Constructions, new(2440), exponent: 2).FieldsOver(Grid);
 }

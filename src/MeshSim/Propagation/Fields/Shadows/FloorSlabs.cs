@@ -73,6 +73,11 @@ internal sealed class FloorSlabs
                 found.Add((left, ordered[i]));
                 left = null;
             }
+            else if (!isSolid)
+            {
+                // Between two holes that share an edge there is the edge itself.
+                found.Add((ordered[i], ordered[i]));
+            }
         }
 
         if (left is not null) found.Add((left, FloorEdge.FarRight));

@@ -19,7 +19,7 @@ internal sealed class ShadowScene
             (float)(physics.DecibelsPerDecade / 2 * Math.Log10(2)),
             (float)(physics.ShortestMetres * physics.ShortestMetres),
             (float)(1 / (4 * Channels.UnitsPerDecibel)));
-        storeys = [.. plan.Storeys.Select(storey => new WallFacets(storey, tracer.Constructions.IndexOf, Channels))];
+        storeys = [.. plan.Storeys.Select(storey => new WallFacets(plan, storey, tracer.Constructions.IndexOf, Channels))];
         Objects = [.. tracer.Objects.ToArray().Select(solid => (new ObjectShadows(solid, Frame), Channels.Quarters(curves[solid.Construction].At(1).Value)))];
         FloorShadow[] floors = [.. tracer.Floors.ToArray().Select(floor => new FloorShadow(floor, Frame))];
         Floors = new(floors, construction => curves[construction], physics.FloorShare, Channels);
@@ -44,7 +44,7 @@ internal sealed class ShadowScene
     {
         double sumDb = 0;
         foreach (Storey storey in plan.Storeys)
-            foreach (WallPanel panel in WallPanel.Of(storey))
+            foreach (WallPanel panel in WallPanel.Of(plan, storey))
                 if (curves[tracer.Constructions.IndexOf(panel.Construction)] is { IsConstant: true } curve) sumDb += curve.At(1).Value;
         foreach (ObjectCrossings solid in tracer.Objects) sumDb += curves[solid.Construction].At(1).Value;
 

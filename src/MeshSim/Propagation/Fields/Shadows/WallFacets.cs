@@ -13,9 +13,9 @@ internal sealed class WallFacets
     private readonly ChannelAmount[] amounts;
     private readonly int layers;
 
-    public WallFacets(Storey storey, Func<ConstructionName, int> indexOf, LossChannels channels)
+    public WallFacets(FloorPlan plan, Storey storey, Func<ConstructionName, int> indexOf, LossChannels channels)
     {
-        List<List<WallPanel>> stacks = Stacks(storey);
+        List<List<WallPanel>> stacks = Stacks(plan, storey);
         Levels = [.. stacks.SelectMany(stack => stack).SelectMany(panel => new[] { panel.Low, panel.High }).Distinct().Order()];
         layers = Math.Max(0, Levels.Length - 1);
         amounts = new ChannelAmount[stacks.Count * layers];
@@ -80,10 +80,10 @@ internal sealed class WallFacets
         return layer == Levels.Length - 1 ? -1 : layer;
     }
 
-    private static List<List<WallPanel>> Stacks(Storey storey)
+    private static List<List<WallPanel>> Stacks(FloorPlan plan, Storey storey)
     {
         var stacks = new List<List<WallPanel>>();
-        foreach (WallPanel panel in WallPanel.Of(storey))
+        foreach (WallPanel panel in WallPanel.Of(plan, storey))
         {
             // A piece narrower than a lattice step has no extent, and nothing can cross it.
             if (panel.Start == panel.End) continue;
