@@ -4,32 +4,52 @@ using System.Globalization;
 namespace MeshSim.Benchmarks;
 
 /// <summary>
-/// All figures of one building measured in turns, so that a busy machine slows them alike; medians over the rounds.
+/// All figures of one building measured in turns, so that a busy machine slows them alike; medians over the rounds. Rates are
+/// per second of processor time, the gain of a second thread is by the clock on the wall.
 /// </summary>
 public static class RatioTable
 {
-    private const int Rounds = 9;
+    private const int WarmUps = 3, Rounds = 11;
 
     public static void Print(TextWriter output, IEnumerable<BuildingSize> sizes)
     {
-        output.WriteLine("building losses     walls     kernel 1   kernel 2 threads    tracer  brute force      write alone   [10^6 link evaluations/s]");
+        output.WriteLine("10^6 link evaluations per second of processor time");
+        output.WriteLine("building losses     walls      kernel      tracer brute force write alone   two threads");
         foreach (BuildingSize size in sizes)
         {
             foreach (bool isAngled in new[] { false, true })
             {
                 var work = new Workload(size, isAngled);
-                (int stride, int few) = size.Name == "L" ? (40, 1) : size.Name == "M" ? (16, 1) : (8, 2);
-                double[][] rates = [.. Enumerable.Range(0, Rounds + 1).Select(_ => new[]
-                {
-                    Rate(() => { work.Kernel(1); return work.Links; }),
-                    Rate(() => { work.Kernel(2); return work.Links; }),
-                    Rate(() => work.Tracer(stride, few)),
-                    Rate(() => work.BruteForce(stride * 4, few)),
-                    Rate(() => { work.WriteAlone(); return work.Links; }),
-                }).Skip(1)];
-                IEnumerable<string> medians = Enumerable.Range(0, 5).Select(i => Median(rates.Select(rate => rate[i])).ToString("0.00", CultureInfo.InvariantCulture).PadLeft(12));
-                output.WriteLine(FormattableString.Invariant($"{size.Name,-8} {(isAngled ? "angled" : "constant"),-9} {work.Walls,6} {string.Join(" ", medians)}"));
+                double[][] rounds = [.. Enumerable.Range(0, WarmUps + Rounds).Select(_ => Round(work)).Skip(WarmUps)];
+                string rates = string.Join(" ", Enumerable.Range(0, 4).Select(i => Text(rounds, i).PadLeft(11)));
+                output.WriteLine(FormattableString.Invariant(
+                    $"{size.Name,-8} {(isAngled ? "angled" : "constant"),-9} {work.Walls,6} {rates} {Text(rounds, 4),11} x"));
             }
+        }
+    }
+
+    private static double[] Round(Workload work)
+    {
+        (int stride, int few) = work.Building.Size.Name switch { "L" => (40, 1), "M" => (16, 1), _ => (8, 2) };
+        long start = Stopwatch.GetTimestamp();
+        work.Kernel(1);
+        TimeSpan one = Stopwatch.GetElapsedTime(start);
+        start = Stopwatch.GetTimestamp();
+        work.Kernel(2);
+        TimeSpan two = Stopwatch.GetElapsedTime(start);
+        return
+        [
+            Rate(() => AllLinks(() => work.Kernel(1))),
+            Rate(() => work.Tracer(stride, few)),
+            Rate(() => work.BruteForce(stride, few)),
+            Rate(() => AllLinks(work.WriteAlone)),
+            one / two,
+        ];
+
+        long AllLinks(Action run)
+        {
+            run();
+            return work.Links;
         }
     }
 
@@ -40,9 +60,9 @@ public static class RatioTable
         return links / (Process.GetCurrentProcess().TotalProcessorTime - start).TotalSeconds / 1e6;
     }
 
-    private static double Median(IEnumerable<double> values)
+    private static string Text(double[][] rounds, int figure)
     {
-        double[] ordered = [.. values.Order()];
-        return ordered[ordered.Length / 2];
+        double[] ordered = [.. rounds.Select(round => round[figure]).Order()];
+        return ordered[ordered.Length / 2].ToString("0.00", CultureInfo.InvariantCulture);
     }
 }

@@ -40,7 +40,7 @@ public sealed class PathLossFields
     /// <summary>Where the receivers are.</summary>
     public FieldGrid Grid { get; }
 
-    /// <summary>Largest error of one crossing whose loss does not depend on the angle, dB: half the unit in which they are summed.</summary>
+    /// <summary>Largest error of a crossing whose loss does not depend on the angle, dB: half the unit of the sum.</summary>
     public double RoundingDb => 0.5 / scene.Channels.UnitsPerDecibel;
 
     /// <summary>The path loss (dB) at every point.</summary>
@@ -52,7 +52,9 @@ public sealed class PathLossFields
         return new(Grid, values);
     }
 
-    /// <summary>Writes the path loss (dB) at every point, row by row. Allocates nothing once as many calls have run as run at a time.</summary>
+    /// <summary>
+    /// Writes the path loss (dB) at every point, row by row. Allocates nothing once its workspaces have grown to their size.
+    /// </summary>
     /// <param name="transmitter">Where the transmitter is.</param>
     /// <param name="lossesDb">As many as the grid has points.</param>
     /// <exception cref="ArgumentException">The buffer has another size.</exception>

@@ -48,7 +48,10 @@ internal static class FieldOracle
             tracer.Visit(transmitter, receiver, ref allowed);
             double expectedDb = model.TotalBetween(transmitter, receiver).Value;
             if (!(Math.Abs(actualDb - expectedDb) <= allowed.Db + SinglePrecisionDb))
-                throw new InvalidOperationException(FormattableString.Invariant($"{transmitter} to {receiver}: {actualDb} dB instead of {expectedDb} dB, allowed {allowed.Db} dB"));
+            {
+                throw new InvalidOperationException(FormattableString.Invariant(
+                    $"{transmitter} to {receiver}: {actualDb} dB instead of {expectedDb} dB, allowed {allowed.Db} dB"));
+            }
         }
     }
 

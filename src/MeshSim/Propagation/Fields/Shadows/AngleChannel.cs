@@ -1,6 +1,8 @@
 namespace MeshSim.Propagation.Fields.Shadows;
 
-/// <summary>The walls of one direction built in one of two ways whose loss depends on the angle: crossings are counted, not summed.</summary>
+/// <summary>
+/// The walls of one direction built in one of two ways whose loss depends on the angle: crossings are counted, not summed.
+/// </summary>
 /// <param name="normalX">Unit normal, x.</param>
 /// <param name="normalY">Unit normal, y.</param>
 internal sealed class AngleChannel(float normalX, float normalY)

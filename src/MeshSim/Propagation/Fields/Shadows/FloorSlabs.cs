@@ -46,8 +46,11 @@ internal sealed class FloorSlabs
     }
 
     /// <summary>Distance from a y to the nearest border of its slab, lattice steps.</summary>
-    public double StepsToBorder(int slab, double y) =>
-        Math.Min(slab == 0 ? double.PositiveInfinity : y - borders[slab - 1], slab == borders.Length ? double.PositiveInfinity : borders[slab] - y);
+    public double StepsToBorder(int slab, double y)
+    {
+        double below = slab == 0 ? double.PositiveInfinity : y - borders[slab - 1];
+        return slab == borders.Length ? below : Math.Min(below, borders[slab] - y);
+    }
 
     /// <summary>The solid runs of a slab, from left to right.</summary>
     public List<(FloorEdge Left, FloorEdge Right)> RunsOf(int slab) => runs[slab];

@@ -16,7 +16,7 @@ internal readonly record struct RowPlace(int Below, int Above)
 /// <param name="IsOnPoint">Whether that column's grid point lies exactly there.</param>
 internal readonly record struct ColumnPlace(int Column, bool IsOnPoint);
 
-/// <summary>A place relative to a transmitter, enlarged about it: transmitter + numerator / denominator · (point − transmitter).</summary>
+/// <summary>An enlargement about the transmitter: transmitter + numerator / denominator · (point − transmitter).</summary>
 /// <param name="Numerator">Above 0.</param>
 /// <param name="Denominator">Above 0.</param>
 internal readonly record struct Scale(int Numerator, int Denominator)

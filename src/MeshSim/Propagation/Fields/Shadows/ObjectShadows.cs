@@ -89,7 +89,8 @@ internal sealed class ObjectShadows(ObjectCrossings solid, GridFrame frame)
         {
             // Beside the transmitter itself the shadow has no end.
             double away = x - transmitter.X;
-            double column = share > 0 ? frame.ColumnOf(transmitter.X + (away / share)) : away > 0 ? double.PositiveInfinity : double.NegativeInfinity;
+            double end = away > 0 ? double.PositiveInfinity : double.NegativeInfinity;
+            double column = share > 0 ? frame.ColumnOf(transmitter.X + (away / share)) : end;
             (left, right) = (Math.Min(left, column), Math.Max(right, column));
         }
     }

@@ -45,7 +45,8 @@ internal static class RowKernel
         ref float square = ref MemoryMarshal.GetReference(squaredAlongX);
         Vector256<int> sum = Vector256.Create(start);
         Vector256<float> rest = Vector256.Create(row.SquaredRest), least = Vector256.Create(law.LeastSquareMetres);
-        Vector256<float> unit = Vector256.Create(law.DecibelsPerQuarter), constant = Vector256.Create(law.ConstantDb), slope = Vector256.Create(law.SlopeDb);
+        Vector256<float> unit = Vector256.Create(law.DecibelsPerQuarter), constant = Vector256.Create(law.ConstantDb);
+        Vector256<float> slope = Vector256.Create(law.SlopeDb);
         for (int i = 0; i < lossesDb.Length; i += Lanes)
         {
             sum = RunningSum(ref Unsafe.Add(ref cell, i), sum);
@@ -65,7 +66,10 @@ internal static class RowKernel
         // A path of no length crosses nothing; the floor only keeps its angle a number.
         Vector256<float> rest = Vector256.Create(row.SquaredRest), least = Vector256.Create(1e-12f);
         for (int i = 0; i < inverses.Length; i += Lanes)
-            (Vector256<float>.One / Vector256.MaxNative(Vector256.LoadUnsafe(ref square, (nuint)i) + rest, least)).StoreUnsafe(ref to, (nuint)i);
+        {
+            Vector256<float> squared = Vector256.MaxNative(Vector256.LoadUnsafe(ref square, (nuint)i) + rest, least);
+            (Vector256<float>.One / squared).StoreUnsafe(ref to, (nuint)i);
+        }
     }
 
     /// <summary>Adds the crossings of one direction and construction at the angle of each point.</summary>
@@ -77,7 +81,13 @@ internal static class RowKernel
     /// <param name="row">The row.</param>
     /// <param name="channel">Direction and loss.</param>
     public static void AddAtAngle(
-        Span<float> lossesDb, Span<int> cells, int start, ReadOnlySpan<float> alongX, ReadOnlySpan<float> inverses, RowGeometry row, AngleChannel channel)
+        Span<float> lossesDb,
+        Span<int> cells,
+        int start,
+        ReadOnlySpan<float> alongX,
+        ReadOnlySpan<float> inverses,
+        RowGeometry row,
+        AngleChannel channel)
     {
         ref float to = ref MemoryMarshal.GetReference(lossesDb);
         ref int cell = ref MemoryMarshal.GetReference(cells);
@@ -117,8 +127,8 @@ internal static class RowKernel
         for (; i <= lossesDb.Length - Lanes; i += Lanes)
         {
             Vector256<float> squaredCosine = Vector256.Create(inverses.Slice(i, Lanes)) * squaredRise;
-            Vector256<float> sumDb = Vector256.MultiplyAddEstimate(LookUp(bits, squaredCosine).AsSingle(), Vector256.Create(share), Vector256.Create<float>(lossesDb.Slice(i, Lanes)));
-            sumDb.CopyTo(lossesDb[i..]);
+            Vector256<float> beforeDb = Vector256.Create<float>(lossesDb.Slice(i, Lanes)), floorDb = LookUp(bits, squaredCosine).AsSingle();
+            Vector256.MultiplyAddEstimate(floorDb, Vector256.Create(share), beforeDb).CopyTo(lossesDb[i..]);
         }
 
         for (; i < lossesDb.Length; i++)
@@ -166,10 +176,12 @@ internal static class RowKernel
     private static Vector256<float> Log2(Vector256<float> value)
     {
         // Exponent and mantissa are parted at the root of ½, so that x stays between −0.30 and 0.42.
-        Vector256<int> exponent = Vector256.ShiftRightArithmetic(value.AsInt32() - Vector256.Create(BitConverter.SingleToInt32Bits(0.70710677f)), 23);
+        Vector256<int> rootOfHalf = Vector256.Create(BitConverter.SingleToInt32Bits(0.70710677f));
+        Vector256<int> exponent = Vector256.ShiftRightArithmetic(value.AsInt32() - rootOfHalf, 23);
         Vector256<float> x = (value.AsInt32() - Vector256.ShiftLeft(exponent, 23)).AsSingle() - Vector256<float>.One;
         Vector256<float> squared = x * x;
-        Vector256<float> low = Pair(1.44269652f, -0.721360179f, x), next = Pair(0.480613125f, -0.359524455f, x), high = Pair(0.296119557f, -0.267963871f, x);
+        Vector256<float> low = Pair(1.44269652f, -0.721360179f, x), next = Pair(0.480613125f, -0.359524455f, x);
+        Vector256<float> high = Pair(0.296119557f, -0.267963871f, x);
         high = Vector256.MultiplyAddEstimate(squared, Vector256.Create(0.168186591f), high);
         next = Vector256.MultiplyAddEstimate(squared, high, next);
         low = Vector256.MultiplyAddEstimate(squared, next, low);

@@ -147,7 +147,8 @@ internal sealed class RowSummer
         foreach (FloorRun run in floors.Angles)
         {
             int length = run.Last - run.First + 1;
-            RowKernel.AddFloor(lossesDb.AsSpan(run.First, length), inverses.AsSpan(run.First, length), (float)(dz * dz), run.Share, run.Table);
+            Span<float> ofRun = lossesDb.AsSpan(run.First, length);
+            RowKernel.AddFloor(ofRun, inverses.AsSpan(run.First, length), (float)(dz * dz), run.Share, run.Table);
         }
     }
 

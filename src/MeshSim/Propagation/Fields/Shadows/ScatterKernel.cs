@@ -30,7 +30,8 @@ internal static class ScatterKernel
         // Inside the grid all terms stay below columns + 8 |slope|, and each of the few roundings costs 2^-24 of that.
         float doubt = (columns + (8 * Math.Abs(slope))) * (1f / (1 << 21));
         Vector256<int> lanes = Vector256<int>.Indices;
-        Vector256<float> place = Vector256.MultiplyAddEstimate(Vector256.Create(slope), Vector256<float>.Indices, Vector256.Create(atFirst));
+        Vector256<float> place = Vector256.MultiplyAddEstimate(
+            Vector256.Create(slope), Vector256<float>.Indices, Vector256.Create(atFirst));
         Vector256<float> floor = Vector256.Floor(place);
         Vector256<float> beyond = place - floor;
         uint doubtful = (Vector256.LessThan(beyond, Vector256.Create(doubt))

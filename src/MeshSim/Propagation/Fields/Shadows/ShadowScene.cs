@@ -20,9 +20,11 @@ internal sealed class ShadowScene
             (float)(physics.ShortestMetres * physics.ShortestMetres),
             (float)(1 / (4 * Channels.UnitsPerDecibel)));
         storeys = [.. plan.Storeys.Select(storey => new WallFacets(plan, storey, tracer.Constructions.IndexOf, Channels))];
-        Objects = [.. tracer.Objects.ToArray().Select(solid => (new ObjectShadows(solid, Frame), Channels.Quarters(curves[solid.Construction].At(1).Value)))];
+        Objects = [.. tracer.Objects.ToArray().Select(solid => (new ObjectShadows(solid, Frame), AmountOf(solid)))];
         FloorShadow[] floors = [.. tracer.Floors.ToArray().Select(floor => new FloorShadow(floor, Frame))];
         Floors = new(floors, construction => curves[construction], physics.FloorShare, Channels);
+
+        int AmountOf(ObjectCrossings solid) => Channels.Quarters(curves[solid.Construction].At(1).Value);
     }
 
     public GridFrame Frame { get; }

@@ -87,7 +87,8 @@ internal sealed class WallShadows
     private void CastEdge(
         ShadowLines shadows, int facet, int cut, bool isLitOnLeft, ChannelAmount near, ChannelAmount onBorder, ChannelAmount far)
     {
-        RowPlace atStart = RowsAt(shadows.Transmitter.Plan, facets.Starts[facet], cut), atEnd = RowsAt(shadows.Transmitter.Plan, facets.Ends[facet], cut);
+        PlanPoint p = shadows.Transmitter.Plan;
+        RowPlace atStart = RowsAt(p, facets.Starts[facet], cut), atEnd = RowsAt(p, facets.Ends[facet], cut);
         int first = Math.Min(atStart.Above, atEnd.Above), last = Math.Max(atStart.Below, atEnd.Below);
         if (first > last) return;
 
