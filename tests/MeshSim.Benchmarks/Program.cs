@@ -3,8 +3,10 @@ using MeshSim.Benchmarks;
 
 BuildingSize[] sizes = [BuildingSize.S, BuildingSize.M, BuildingSize.L];
 
-// "ratios [S|M|L]": the table of docs/performance.md. Anything else goes to the benchmark runner.
+// "ratios [S|M|L]" and "scale": the tables of docs/performance.md. Anything else goes to the benchmark runner.
 if (args is ["ratios", ..])
     RatioTable.Print(Console.Out, args is [_, var name] ? sizes.Where(size => size.Name == name) : sizes);
+else if (args is ["scale"])
+    ScaleTable.Print(Console.Out);
 else
     BenchmarkSwitcher.FromAssembly(typeof(FieldBenchmarks).Assembly).Run(args);
