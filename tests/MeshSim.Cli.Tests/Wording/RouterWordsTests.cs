@@ -15,7 +15,14 @@ public sealed class RouterWordsTests
 
     private static readonly RouterDuty Idle = new()
     {
-        Device = new("lamp"), Relays = true, IsReached = true, Carries = [], NeededBy = [], LeavesOneWay = [], TakenBy = [], MissedIn = [],
+        Device = new("lamp"),
+        Relays = true,
+        IsReached = true,
+        Carries = [],
+        NeededBy = [],
+        LeavesOneWay = [],
+        TakenBy = [],
+        MissedIn = [],
     };
 
     [Fact]
