@@ -123,6 +123,8 @@ public sealed class HomeFolder
             Channel = network.Channel,
             Coordinator = new(network.Coordinator!.Value.Name),
             HopLimit = network.HopLimit ?? network.Radio!.HopLimit,
+            IsBesideUsb3 = network.IsBesideUsb3,
+            LeadMetres = network.LeadMetres,
         })],
         Devices = [.. devices.Devices],
         States = [.. document.States.Select(state => new State

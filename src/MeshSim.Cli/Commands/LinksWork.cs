@@ -30,6 +30,18 @@ internal static class LinksWork
         Link[] shown = [.. coverage.Links.Where(link => all || LinksTable.IsHeard(link))];
         int hidden = coverage.Links.Length - shown.Length;
         string table = TextTable.Render(LinksTable.Of(coverage, shown), width);
-        return hidden == 0 ? table : table + TextTable.Paragraph($"Not heard: {Figures.Counted(hidden, "further pair")}; --all shows them.", width);
+        if (hidden > 0) table += Hidden(hidden, width);
+        return table + Air(coverage, width);
+    }
+
+    private static string Hidden(int hidden, int width) =>
+        TextTable.Paragraph($"Not heard: {Figures.Counted(hidden, "further pair")}; --all shows them.", width);
+
+    private static string Air(NetworkCoverage coverage, int width)
+    {
+        NetworkAir air = AirStudy.Run(coverage);
+        string sentences = string.Concat(AirWords.Of(coverage, air).Select(sentence => TextTable.Paragraph(sentence, width)));
+        string channels = air.Channels.IsEmpty ? "" : "\n" + TextTable.Render(ChannelsTable.Of(coverage.Network, air), width);
+        return sentences.Length == 0 ? "" : "\n" + sentences + channels;
     }
 }

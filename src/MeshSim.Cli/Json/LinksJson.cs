@@ -1,16 +1,21 @@
 using System.Collections.Immutable;
 using MeshSim.Mesh;
 using MeshSim.Propagation;
+using MeshSim.Radio;
 using MeshSim.Studies;
 
 namespace MeshSim.Cli.Json;
 
 /// <summary>The links of one network as JSON.</summary>
-internal sealed record LinksJson(string Home, ModelName Model, string Network, ImmutableArray<LinkJson> Links)
+internal sealed record LinksJson(string Home, ModelName Model, string Network, ImmutableArray<LinkJson> Links, AirJson Air)
 {
     /// <summary>The record of a coverage.</summary>
-    public static LinksJson Of(NetworkCoverage coverage) =>
-        new(coverage.Home.Name, coverage.Model, coverage.Network.Name.Value, [.. coverage.Links.Select(LinkJson.Of)]);
+    public static LinksJson Of(NetworkCoverage coverage) => new(
+        coverage.Home.Name,
+        coverage.Model,
+        coverage.Network.Name.Value,
+        [.. coverage.Links.Select(LinkJson.Of)],
+        AirJson.Of(coverage, AirStudy.Run(coverage)));
 }
 
 /// <summary>One link. The losses sum to <see cref="PathLossDb"/>.</summary>
@@ -23,6 +28,9 @@ internal sealed record LinkJson(
     double ReverseDbm,
     double MarginDb,
     double Delivery,
+    double ReverseDelivery,
+    ReceptionJson? AtFrom,
+    ReceptionJson? AtTo,
     ImmutableArray<LossJson> Losses)
 {
     /// <summary>The record of a link.</summary>
@@ -35,6 +43,9 @@ internal sealed record LinkJson(
         link.Reverse.Dbm,
         link.Margin.Value,
         link.Delivery,
+        link.ReverseDelivery,
+        ReceptionJson.Of(link.AtFrom),
+        ReceptionJson.Of(link.AtTo),
         [.. link.PathLoss.Items.Select(LossJson.Of)]);
 }
 
@@ -45,3 +56,19 @@ internal sealed record LossJson(LossKind Kind, string Name, string? Construction
     public static LossJson Of(LossItem item) =>
         new(item.Kind, item.Name, item.Construction?.Value, item.AngleDegrees, item.Loss.Value, item.IsExtrapolated);
 }
+
+/// <summary>What one end of a link needs, and why.</summary>
+internal sealed record ReceptionJson(
+    double QuietDbm, double PlanningDbm, double BusyDbm, double NoiseRiseDb, ImmutableArray<InterfererJson> Interferers)
+{
+    /// <summary>The record of a reception; null where none was computed.</summary>
+    public static ReceptionJson? Of(Reception? reception) => reception is null ? null : new(
+        reception.QuietLevel.Dbm,
+        reception.PlanningLevel.Dbm,
+        reception.BusyLevel.Dbm,
+        reception.NoiseRise.Value,
+        [.. reception.Interferers.Select(interferer => new InterfererJson(interferer.Name, interferer.Level.Dbm, interferer.Busy))]);
+}
+
+/// <summary>One access point as a receiver takes it in.</summary>
+internal sealed record InterfererJson(string AccessPoint, double LevelDbm, double Busy);

@@ -4,6 +4,7 @@ using MeshSim.Cli.Wording;
 using MeshSim.Devices;
 using MeshSim.FloorPlans;
 using MeshSim.Propagation;
+using MeshSim.Radio;
 
 namespace MeshSim.Cli.Reporting;
 
@@ -23,6 +24,10 @@ internal static class AssumptionsChapter
         PlanningParameters parameters = content.Home.Parameters;
         yield return $"A link is planned with when it holds in {Figures.Percent(parameters.Availability)} % of cases, with a scatter of "
             + $"{parameters.Shadowing} (one standard deviation) around the computed level.";
+        if (parameters.Fading != Fading.None)
+            yield return $"Small-scale fading is allowed for: {parameters.Fading}, on top of that scatter. The design margin is {parameters.DesignMargin}.";
+        yield return "Interference counts in a margin where it would spoil more than "
+            + $"{Figures.Percent(Reception.ToleratedLoss)} % of frames at every attempt; what arrives at the first try counts all of it.";
         yield return $"Path-loss model {ModelWords.Of(content.Options.Model)}{ModelRemark(content)}.";
         yield return $"Maps: a point every {Figures.Plain(content.Options.GridStepMetres)} m "
             + $"at {Figures.Plain(content.Options.ProbeHeightMetres)} m above the floor.";

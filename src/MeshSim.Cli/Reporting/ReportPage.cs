@@ -15,6 +15,7 @@ internal static class ReportPage
         ("maps", "Where it is dark", MapsChapter.Of),
         ("routes", "How each device reaches its coordinator", FigureChapters.Routes),
         ("links", "Who hears whom", FigureChapters.Links),
+        ("air", "What the air allows", AirChapter.Of),
         ("outlets", "Outlets considered", FigureChapters.Outlets),
         ("assumptions", "What this rests on", AssumptionsChapter.Of),
         ("cautions", "Before anybody touches the mains", CautionsChapter.Of),

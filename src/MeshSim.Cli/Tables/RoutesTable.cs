@@ -12,13 +12,15 @@ internal static class RoutesTable
     public static Table Of(NetworkCoverage coverage) => new(
         [
             new("Device"), new("Where"), new("Way to the coordinator"), new("Hops", true), new("Margin dB", true), new("Arrive %", true),
-            new("Ways", true),
+            new("95 % ms", true), new("Ways", true),
         ],
         [.. coverage.Devices.OrderBy(reach => reach.IsReached).Select(reach => Row(coverage, reach))])
     {
         Notes =
         [
-            "Margin: of the weakest link on the way. Arrive: frames that pass the whole way at the first try. "
+            "Margin: of the weakest link on the way. "
+            + "Arrive: commands from the coordinator that arrive, each link tried again as its radio does. "
+            + "95 % ms: within how long 95 of 100 of those do, the last acknowledgement counted. "
             + "Ways: ways that share no router, so one can fail and the rest still work.",
         ],
     };
@@ -37,7 +39,8 @@ internal static class RoutesTable
             route is null ? $"NONE: {Shortfall.InWords(coverage, reach)}" : Way(route),
             route is null ? "" : Figures.Count(route.Hops),
             route is null ? "" : Figures.Decibels(route.WeakestMargin),
-            route is null ? "" : Figures.Percent(route.Delivery),
+            reach.Command is { } command ? Figures.Percent(command.Delivery) : "",
+            reach.Command is { } slow ? Figures.Tenths(slow.P95Milliseconds) : "",
             Figures.Count(reach.DisjointRoutes),
         ];
     }

@@ -19,7 +19,9 @@ internal static class RadioRows
     [
         "name", "description", "standard", "region", "first_carrier_mhz", "first_channel", "last_channel", "channel_step_mhz", "topology",
         "modulation", "bit_rate_kbps", "noise_bandwidth_khz", "sensitivity_dbm", "sensitivity_frame_octets", "noise_figure_db",
-        "transmit_power_dbm", "antenna_gain_dbi", "hop_limit", "frame_octets", "overhead_octets", "source",
+        "transmit_power_dbm", "antenna_gain_dbi", "hop_limit", "frame_octets", "overhead_octets", "retries",
+        "back_off_unit_us", "back_off_units", "most_back_off_units", "looks", "look_us", "busy_threshold_dbm", "retry_delay_us",
+        "retry_back_off_units", "turnaround_us", "ack_octets", "patience_us", "adjacent_rejection_db", "alternate_rejection_db", "source",
     ];
 
     private static readonly ImmutableArray<string> LimitColumns =
@@ -100,7 +102,26 @@ internal static class RadioRows
         HopLimit = Whole(row, "hop_limit", problems),
         FrameOctets = Whole(row, "frame_octets", problems),
         OverheadOctets = Whole(row, "overhead_octets", problems),
+        Access = Access(row, problems),
+        AdjacentRejection = row.Number("adjacent_rejection_db", GainDb) is { } adjacentDb ? new(adjacentDb) : null,
+        AlternateRejection = row.Number("alternate_rejection_db", GainDb) is { } alternateDb ? new(alternateDb) : null,
         Source = row.RequiredNote("source"),
+    };
+
+    private static MediumAccess Access(RowReader row, DiagnosticList problems) => new()
+    {
+        Retries = Whole(row, "retries", problems),
+        BackOffUnitMicroseconds = row.RequiredNumber("back_off_unit_us", ZeroOrMore) ?? 0,
+        BackOffUnits = Whole(row, "back_off_units", problems),
+        MostBackOffUnits = Whole(row, "most_back_off_units", problems),
+        Looks = Whole(row, "looks", problems),
+        LookMicroseconds = row.RequiredNumber("look_us", ZeroOrMore) ?? 0,
+        BusyThreshold = row.Number("busy_threshold_dbm", Dbm) is { } thresholdDbm ? new(thresholdDbm) : null,
+        RetryDelayMicroseconds = row.RequiredNumber("retry_delay_us", ZeroOrMore) ?? 0,
+        RetryBackOffUnits = Whole(row, "retry_back_off_units", problems),
+        TurnaroundMicroseconds = row.RequiredNumber("turnaround_us", ZeroOrMore) ?? 0,
+        AcknowledgementOctets = Whole(row, "ack_octets", problems),
+        PatienceMicroseconds = row.RequiredNumber("patience_us", ZeroOrMore) ?? 0,
     };
 
     private static int Whole(RowReader row, string column, DiagnosticList problems)

@@ -67,7 +67,10 @@ internal sealed record StoreyDocument(
 /// <param name="Channel">Its channel.</param>
 /// <param name="Coordinator">The device that it names as its coordinator; null with an error.</param>
 /// <param name="HopLimit">Most links in a row; null takes the radio's.</param>
-internal sealed record NetworkDocument(PlacedName Name, RadioProfile? Radio, int Channel, PlacedName? Coordinator, int? HopLimit);
+/// <param name="IsBesideUsb3">Whether USB 3 storage is beside its stick.</param>
+/// <param name="LeadMetres">Length of the stick's extension lead, m.</param>
+internal sealed record NetworkDocument(
+    PlacedName Name, RadioProfile? Radio, int Channel, PlacedName? Coordinator, int? HopLimit, bool IsBesideUsb3, double LeadMetres);
 
 /// <summary>One access point as described.</summary>
 internal sealed record AccessPointDocument

@@ -16,6 +16,10 @@ internal static class HomeFileReader
     /// <summary>Accepted directions of north.</summary>
     public static readonly ValidRange NorthDegrees = new(-360, 360, "degrees");
 
+    /// <summary>Kinds of small-scale fading as they are written.</summary>
+    public static readonly ImmutableSortedDictionary<string, Fading> Fadings =
+        Enum.GetValues<Fading>().ToImmutableSortedDictionary(fading => fading.ToString().ToLowerInvariant(), fading => fading, StringComparer.Ordinal);
+
     /// <summary>Reads a home; null with an error when nothing can be made of the file.</summary>
     public static HomeDocument? Read(SourceFile file, DiagnosticList problems)
     {
@@ -59,13 +63,27 @@ internal static class HomeFileReader
     {
         PlanningParameters defaults = new() { NorthDegrees = home.Number("north", NorthDegrees) ?? 0 };
         if (home.Find("model") is not { } node) return defaults;
-        if (MapReader.Open(node, "the model", problems, "exponent", "shadowing", "availability") is not { } map) return defaults;
+        if (MapReader.Open(node, "the model", problems, "exponent", "shadowing", "availability", "fading", "k") is not { } map) return defaults;
+        Fading fading = ReadFading(map, problems);
         return defaults with
         {
             Exponent = map.Number("exponent", LogDistance.Exponent) ?? defaults.Exponent,
             Shadowing = map.Number("shadowing", FadingMargin.ShadowingDb) is { } shadowingDb ? new(shadowingDb) : defaults.Shadowing,
             Availability = map.Number("availability", FadingMargin.Availability) ?? defaults.Availability,
+            Fading = fading,
+            SteadyToScattered = map.Number("k", FadingMargin.SteadyToScatteredDb) is { } k ? new(k) : defaults.SteadyToScattered,
         };
+    }
+
+    private static Fading ReadFading(MapReader map, DiagnosticList problems)
+    {
+        string? word = map.Text("fading");
+        Fading fading = default;
+        if (word is not null && !Fadings.TryGetValue(word, out fading))
+            problems.Error(map.PlaceOf("fading"), $"unknown fading {KnownNames.Quote(word)}", KnownNames.Help(word, [.. Fadings.Keys], "kinds of fading"));
+        else if (map.Has("k") && fading != Fading.Rician)
+            problems.Error(map.PlaceOf("k"), "\"k\" belongs to Rician fading", "write \"fading: rician\" or leave \"k\" out");
+        return fading;
     }
 
     private static ImmutableArray<StoreyDocument> ReadStoreys(

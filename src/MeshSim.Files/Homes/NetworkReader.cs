@@ -25,7 +25,7 @@ internal static class NetworkReader
 
     private static NetworkDocument? ReadOne(YamlNode node, DiagnosticList problems)
     {
-        MapReader? map = MapReader.Open(node, "a network", problems, "network", "radio", "channel", "coordinator", "hops");
+        MapReader? map = MapReader.Open(node, "a network", problems, "network", "radio", "channel", "coordinator", "hops", "usb3 beside", "lead");
         if (map?.RequiredText("network") is not { } name) return null;
         RadioProfile? radio = FindRadio(map, problems);
         string? coordinator = map.RequiredText("coordinator");
@@ -34,7 +34,24 @@ internal static class NetworkReader
             radio,
             Channel(map, name, radio, problems),
             coordinator is null ? null : new PlacedName(coordinator, map.PlaceOf("coordinator")),
-            HopLimit(map, radio, problems));
+            HopLimit(map, radio, problems),
+            IsBesideUsb3(map, radio, problems),
+            Lead(map, problems));
+    }
+
+    private static bool IsBesideUsb3(MapReader map, RadioProfile? radio, DiagnosticList problems)
+    {
+        bool isBeside = map.Flag("usb3 beside");
+        if (isBeside && radio is not null && !SharedHubNoise.DisturbedMegahertz.Contains(radio.FirstCarrier.Megahertz))
+            problems.Notice(map.PlaceOf("usb3 beside"), $"the radio {radio.Name} sends at {radio.FirstCarrier}, where no noise of USB 3 is assumed", FormattableString.Invariant($"only {SharedHubNoise.DisturbedMegahertz} is disturbed"));
+        return isBeside;
+    }
+
+    private static double Lead(MapReader map, DiagnosticList problems)
+    {
+        if (map.Has("lead") && !map.Has("usb3 beside"))
+            problems.Notice(map.PlaceOf("lead"), "a lead changes nothing without USB 3 storage beside the stick", "write \"usb3 beside: true\" if there is some");
+        return map.Number("lead", SharedHubNoise.LeadMetres) ?? 0;
     }
 
     private static RadioProfile? FindRadio(MapReader map, DiagnosticList problems)

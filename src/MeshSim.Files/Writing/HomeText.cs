@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text;
 using MeshSim.Devices;
 using MeshSim.Files.Datasets;
+using MeshSim.Files.Homes;
 using MeshSim.FloorPlans;
 using MeshSim.Materials;
 
@@ -18,12 +19,7 @@ internal static class HomeText
         Line(text, $"home: {YamlWords.Text(home.Name)}");
         Line(text, $"region: {YamlWords.Text(home.Region)}");
         Line(text, $"north: {YamlWords.Number(parameters.NorthDegrees)}");
-        Line(text, "model: " + YamlWords.Map(
-        [
-            ("exponent", YamlWords.Number(parameters.Exponent)),
-            ("shadowing", YamlWords.Number(parameters.Shadowing.Value)),
-            ("availability", YamlWords.Number(parameters.Availability)),
-        ]));
+        Line(text, "model: " + ModelMap(parameters));
         AppendList(text, "constructions", OwnConstructions(home).Select(ConstructionMap));
         Line(text, "storeys:");
         foreach (Storey storey in home.FloorPlan.Storeys) StoreyText.Append(text, storey);
@@ -31,6 +27,19 @@ internal static class HomeText
         AppendList(text, "wifi", home.AccessPoints.Select(AccessPointMap));
         AppendList(text, "states", home.States.Select(StateMap));
         return text.ToString();
+    }
+
+    private static string ModelMap(PlanningParameters parameters)
+    {
+        List<(string Key, string Value)> entries =
+        [
+            ("exponent", YamlWords.Number(parameters.Exponent)),
+            ("shadowing", YamlWords.Number(parameters.Shadowing.Value)),
+            ("availability", YamlWords.Number(parameters.Availability)),
+        ];
+        if (parameters.Fading != Fading.None) entries.Add(("fading", HomeFileReader.Fadings.First(word => word.Value == parameters.Fading).Key));
+        if (parameters.Fading == Fading.Rician) entries.Add(("k", YamlWords.Number(parameters.SteadyToScattered.Value)));
+        return YamlWords.Map(entries);
     }
 
     /// <summary>The constructions that the catalogue does not have, by name.</summary>
@@ -70,6 +79,8 @@ internal static class HomeText
             ("coordinator", YamlWords.Text(network.Coordinator.Value)),
         ];
         if (network.HopLimit != network.Radio.HopLimit) entries.Add(("hops", Whole(network.HopLimit)));
+        if (network.IsBesideUsb3) entries.Add(("usb3 beside", "true"));
+        if (network.LeadMetres > 0) entries.Add(("lead", YamlWords.Number(network.LeadMetres)));
         return YamlWords.Map(entries);
     }
 

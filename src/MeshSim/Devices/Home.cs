@@ -25,8 +25,18 @@ public sealed record Network
     /// <summary>Most links in a row; the profile's, unless the home says otherwise.</summary>
     public required int HopLimit { get; init; }
 
+    /// <summary>Whether USB 3 storage is plugged in beside the coordinator's stick.</summary>
+    public bool IsBesideUsb3 { get; init; }
+
+    /// <summary>Length of the extension lead between the hub and the stick, m; 0 without one.</summary>
+    public double LeadMetres { get; init; }
+
     /// <summary>Its carrier.</summary>
     public Frequency Carrier => Radio.Carrier(Channel);
+
+    /// <summary>By how much USB 3 storage raises the noise floor of its coordinator.</summary>
+    public Decibels HubNoise =>
+        IsBesideUsb3 && SharedHubNoise.DisturbedMegahertz.Contains(Carrier.Megahertz) ? SharedHubNoise.Rise(LeadMetres) : Decibels.Zero;
 }
 
 /// <summary>A Wi-Fi access point of the home: a source of interference at 2.4 GHz.</summary>
@@ -92,6 +102,19 @@ public sealed record State
 /// <param name="Note">Anything else worth keeping.</param>
 public sealed record Reading(DeviceId From, DeviceId To, PowerLevel? Level, string Note);
 
+/// <summary>Small-scale fading that planning allows for, within the few centimetres around a device.</summary>
+public enum Fading
+{
+    /// <summary>None: a link is held against the mean level of its surroundings.</summary>
+    None,
+
+    /// <summary>Many waves of like strength.</summary>
+    Rayleigh,
+
+    /// <summary>One steady wave among weaker ones.</summary>
+    Rician,
+}
+
 /// <summary>The parameters of planning, with defaults where the home says nothing.</summary>
 public sealed record PlanningParameters
 {
@@ -104,8 +127,23 @@ public sealed record PlanningParameters
     /// <summary>Share of cases in which a planned link must hold, within <see cref="FadingMargin.Availability"/>.</summary>
     public double Availability { get; init; } = 0.9;
 
+    /// <summary>Small-scale fading that the design margin allows for on top of shadowing.</summary>
+    public Fading Fading { get; init; }
+
+    /// <summary>Steady over scattered power with <see cref="Fading.Rician"/>: 6 dB, assumed for a link within a room.</summary>
+    public Decibels SteadyToScattered { get; init; } = new(6);
+
     /// <summary>Direction of north on the plan, degrees clockwise from up the page.</summary>
     public double NorthDegrees { get; init; }
+
+    /// <summary>The margin that a link must have to be planned with: shadowing, and fading on it where that is chosen.</summary>
+    public Decibels DesignMargin => Fading switch
+    {
+        Fading.None => FadingMargin.LogNormal(Shadowing, Availability),
+        Fading.Rayleigh => FadingMargin.Suzuki(Shadowing, Availability),
+        Fading.Rician => FadingMargin.ShadowedRician(SteadyToScattered, Shadowing, Availability),
+        _ => throw new InvalidOperationException($"no such fading: {Fading}"),
+    };
 }
 
 /// <summary>Everything about one building.</summary>
@@ -152,6 +190,9 @@ public sealed record Home
 
     /// <summary>Where a device is in the building.</summary>
     public Position PositionOf(Device device) => FloorPlan.PositionOf(device.Storey, device.Point, device.HeightMetres);
+
+    /// <summary>Where an access point is in the building.</summary>
+    public Position PositionOf(AccessPoint point) => FloorPlan.PositionOf(point.Storey, point.Point, point.HeightMetres);
 
     /// <summary>Where an outlet is in the building.</summary>
     public Position PositionOf(Outlet outlet) => FloorPlan.PositionOf(outlet.Storey, outlet.Point, outlet.HeightMetres);

@@ -1,6 +1,7 @@
 using MeshSim.Devices;
 using MeshSim.Propagation;
 using MeshSim.Quantities;
+using MeshSim.Radio;
 
 namespace MeshSim.Mesh;
 
@@ -22,10 +23,16 @@ public sealed record Link
     /// <summary>What <see cref="From"/> receives the other way.</summary>
     public required PowerLevel Reverse { get; init; }
 
-    /// <summary>How far the worse direction lies above the required level; negative when below.</summary>
+    /// <summary>What <see cref="From"/> needs: its noise and who disturbs it. Null in a link that nobody computed.</summary>
+    public Reception? AtFrom { get; init; }
+
+    /// <summary>What <see cref="To"/> needs.</summary>
+    public Reception? AtTo { get; init; }
+
+    /// <summary>How far the worse direction lies above the planning level of its receiver; negative when below.</summary>
     public required Decibels Margin { get; init; }
 
-    /// <summary>Share of frames that arrive forward, expected over shadowing, 0 to 1.</summary>
+    /// <summary>Share of frames that arrive forward at the first try, expected over shadowing and interference, 0 to 1.</summary>
     public required double Delivery { get; init; }
 
     /// <summary>Share of frames that arrive the other way, 0 to 1.</summary>

@@ -25,8 +25,10 @@ public static class LinkTable
                      select (From: devices[first], To: devices[second])).ToArray();
 
         var budget = new LinkBudget(network.Radio, home.Parameters.Shadowing);
+        var surroundings = new Surroundings(home, network, model, budget);
+        Dictionary<DeviceId, Reception> needs = devices.ToDictionary(device => device.Id, surroundings.At);
         var links = new Link[pairs.Length];
-        Parallel.For(0, pairs.Length, i => links[i] = Between(home, network, budget, model, pairs[i].From, pairs[i].To));
+        Parallel.For(0, pairs.Length, i => links[i] = Between(home, network, budget, model, pairs[i].From, pairs[i].To, needs));
         return [.. links];
     }
 
@@ -39,14 +41,18 @@ public static class LinkTable
     public static ImmutableArray<Link> Of(Home home, Network network, IPathLossModel model, Device device, IEnumerable<Device> others)
     {
         var budget = new LinkBudget(network.Radio, home.Parameters.Shadowing);
-        return [.. others.Select(other => Between(home, network, budget, model, device, other))];
+        var surroundings = new Surroundings(home, network, model, budget);
+        Device[] ends = [device, .. others];
+        Dictionary<DeviceId, Reception> needs = ends.ToDictionary(end => end.Id, surroundings.At);
+        return [.. ends.Skip(1).Select(other => Between(home, network, budget, model, device, other, needs))];
     }
 
-    private static Link Between(Home home, Network network, LinkBudget budget, IPathLossModel model, Device from, Device to)
+    private static Link Between(
+        Home home, Network network, LinkBudget budget, IPathLossModel model, Device from, Device to, Dictionary<DeviceId, Reception> needs)
     {
         PathLoss bare = model.Between(home.PositionOf(from), home.PositionOf(to));
         PathLoss loss = bare with { Items = [.. bare.Items, MountingOf(from, network.Carrier), MountingOf(to, network.Carrier)] };
-        LinkLevels levels = budget.Between(PowerOf(from, network), PowerOf(to, network), loss.Total);
+        LinkLevels levels = budget.Between(PowerOf(from, network), PowerOf(to, network), loss.Total, needs[from.Id], needs[to.Id]);
         return new Link
         {
             From = from.Id,
@@ -54,6 +60,8 @@ public static class LinkTable
             PathLoss = loss,
             Received = levels.Received,
             Reverse = levels.Reverse,
+            AtFrom = needs[from.Id],
+            AtTo = needs[to.Id],
             Margin = levels.Margin,
             Delivery = levels.Delivery,
             ReverseDelivery = levels.ReverseDelivery,

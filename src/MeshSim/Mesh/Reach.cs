@@ -69,6 +69,9 @@ public sealed record DeviceReach
     /// </summary>
     public Link? NearestLink { get; init; }
 
+    /// <summary>How a command from the coordinator fares along <see cref="Route"/>; null without a route, or when nobody asked.</summary>
+    public CommandDelivery? Command { get; init; }
+
     /// <summary>Whether there is a route.</summary>
     public bool IsReached => Route is not null;
 }

@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using MeshSim.Devices;
 using MeshSim.Propagation;
 using MeshSim.Quantities;
-using MeshSim.Radio;
 
 namespace MeshSim.Mesh;
 
@@ -28,7 +27,7 @@ public sealed class StateGraphs
         _network = network;
         _model = model;
         _devices = [.. home.DevicesOf(network)];
-        DesignMargin = FadingMargin.LogNormal(home.Parameters.Shadowing, home.Parameters.Availability);
+        DesignMargin = home.Parameters.DesignMargin;
     }
 
     /// <summary>The margin that a link must have to count.</summary>

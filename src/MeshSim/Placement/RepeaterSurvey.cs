@@ -36,6 +36,12 @@ public sealed record RepeaterSurvey(RepeaterProblem Problem, ImmutableArray<Devi
         Dictionary<(DeviceId, DeviceId), Decibels> linked = graph.Links.ToDictionary(link => (link.From, link.To), link => link.Margin);
         Position[] places = [.. devices.Select(home.PositionOf), .. outlets.Select(home.PositionOf)];
         LinkBudget budget = new(network.Radio, home.Parameters.Shadowing);
+        Surroundings surroundings = new(home, network, model, budget);
+        PowerLevel[] needed =
+        [
+            .. devices.Select(device => surroundings.At(device).PlanningLevel),
+            .. outlets.Select(outlet => surroundings.At(home.PositionOf(outlet)).PlanningLevel),
+        ];
 
         ImmutableArray<bool> relays = [.. devices.Select((_, node) => graph.Relays(node))];
         RepeaterProblem problem = new(relays, graph.Coordinator, outlets.Length, network.HopLimit, designMargin, Margin);
@@ -46,7 +52,8 @@ public sealed record RepeaterSurvey(RepeaterProblem Problem, ImmutableArray<Devi
             // Among devices the links are known, and must agree with the routes to the last digit.
             if (b < devices.Length) return linked[(devices[a].Id, devices[b].Id)];
             (PowerLevel power, Decibels mounting) = a < devices.Length ? EndAt(devices[a]) : (network.Radio.TransmitPower, Decibels.Zero);
-            return budget.Margin(power, network.Radio.TransmitPower, model.TotalBetween(places[a], places[b]) + mounting);
+            Decibels loss = model.TotalBetween(places[a], places[b]) + mounting;
+            return budget.Margin(power, network.Radio.TransmitPower, loss, needed[a], needed[b]);
         }
 
         (PowerLevel Power, Decibels Mounting) EndAt(Device device) =>

@@ -8,7 +8,8 @@ public static class Airtime
     /// <summary>Accepted shares of time on the air.</summary>
     public static readonly ValidRange DutyCycle = new(0, 1, "(share of time)");
 
-    private const double MillisecondsPerHour = 3_600_000;
+    /// <summary>An hour, the time over which duty cycles are counted.</summary>
+    public const double MillisecondsPerHour = 3_600_000;
 
     /// <summary>Eight bits for each octet before and in the payload, at the profile's bit rate, ms.</summary>
     /// <param name="radio">The kind of radio.</param>

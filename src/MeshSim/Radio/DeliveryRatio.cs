@@ -54,6 +54,18 @@ public sealed class DeliveryRatio
         _points = _sigmaDb == 0 ? [] : Points();
     }
 
+    /// <summary>The standard deviation of shadowing.</summary>
+    public Decibels ShadowingDeviation => new(_sigmaDb);
+
+    /// <summary>The share of planning frames that arrive at a place whose shadowing is known: 1 − PER, flat beyond the steep part.</summary>
+    /// <param name="level">Received level at that place.</param>
+    /// <returns>0 to 1.</returns>
+    public double AtPlace(PowerLevel level)
+    {
+        if (level <= _low) return _deliveryBelow;
+        return level >= _high ? 1 : 1 - _receiver.LossAt(level);
+    }
+
     /// <summary>The share of planning frames that arrive, expected over shadowing.</summary>
     /// <param name="median">Received level without shadowing.</param>
     /// <returns>0 to 1.</returns>

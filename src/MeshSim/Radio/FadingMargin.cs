@@ -43,9 +43,7 @@ public static class FadingMargin
     {
         SteadyToScatteredDb.Check(steadyToScattered.Value);
         double k = steadyToScattered.PowerRatio, outage = 1 - Availability.Check(availability);
-        return SolveFor(outage, marginDb => MarcumQ.Complement(
-            Math.Sqrt(2 * k),
-            Math.Min(Math.Sqrt(2 * (1 + k) / new Decibels(marginDb).PowerRatio), MarcumQ.Amplitude.Max)));
+        return SolveFor(outage, marginDb => RicianOutage(k, marginDb));
     }
 
     /// <summary>
@@ -60,6 +58,26 @@ public static class FadingMargin
         double sigmaDb = ShadowingDb.Check(shadowing.Value), outage = 1 - Availability.Check(availability);
         return SolveFor(outage, marginDb => OverShadowing(z => RayleighOutage(marginDb + (sigmaDb * z))));
     }
+
+    /// <summary>
+    /// Rician fading on log-normal shadowing, against the median of the local mean M: outage E[1 − Q₁(√(2K), √(2(1 + K)/M'))] with
+    /// M' = M · 10^(σz/10) over a normal z, solved as <see cref="Suzuki"/> is. It tends to that when K vanishes.
+    /// </summary>
+    /// <param name="steadyToScattered">K, the steady over the scattered power, within <see cref="SteadyToScatteredDb"/>.</param>
+    /// <param name="shadowing">Standard deviation σ of the local mean, within <see cref="ShadowingDb"/>.</param>
+    /// <param name="availability">Within <see cref="Availability"/>.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is outside its range.</exception>
+    public static Decibels ShadowedRician(Decibels steadyToScattered, Decibels shadowing, double availability)
+    {
+        double k = new Decibels(SteadyToScatteredDb.Check(steadyToScattered.Value)).PowerRatio;
+        double sigmaDb = ShadowingDb.Check(shadowing.Value), outage = 1 - Availability.Check(availability);
+        if (sigmaDb == 0) return Rician(steadyToScattered, availability);
+        return SolveFor(outage, marginDb => OverShadowing(z => RicianOutage(k, marginDb + (sigmaDb * z))));
+    }
+
+    private static double RicianOutage(double k, double marginDb) => MarcumQ.Complement(
+        Math.Sqrt(2 * k),
+        Math.Min(Math.Sqrt(2 * (1 + k) / new Decibels(marginDb).PowerRatio), MarcumQ.Amplitude.Max));
 
     private static double RayleighOutage(double marginDb) => -SmallDifferences.ExponentialMinusOne(-new Decibels(-marginDb).PowerRatio);
 

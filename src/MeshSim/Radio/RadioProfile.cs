@@ -91,6 +91,15 @@ public sealed record RadioProfile
     /// <summary>Octets on the air before the payload: preamble, start of frame, length.</summary>
     public required int OverheadOctets { get; init; }
 
+    /// <summary>How a frame gets across one link.</summary>
+    public MediumAccess Access { get; init; } = new();
+
+    /// <summary>By how much the receiver weakens what lies in the channel beside its own; null where nothing of it is taken to get in.</summary>
+    public Decibels? AdjacentRejection { get; init; }
+
+    /// <summary>By how much it weakens what lies farther away; null where nothing of it is taken to get in.</summary>
+    public Decibels? AlternateRejection { get; init; }
+
     /// <summary>Where the figures come from, or "assumed".</summary>
     public required string Source { get; init; }
 

@@ -21,7 +21,7 @@ public sealed class Receiver
 
         RequiredSinr = profile.Modulation == Modulation.OQpsk ? _requiredRatio : _requiredRatio + BitRateOverBandwidth(profile);
         NoiseFloor = ThermalNoise.Floor(profile.NoiseBandwidthKilohertz, profile.NoiseFigure);
-        RequiredLevel = PowerLevel.Max(profile.Sensitivity, NoiseFloor + RequiredSinr);
+        RequiredLevel = RequiredLevelIn(NoiseFloor);
     }
 
     /// <summary>Thermal noise in the receiver's bandwidth, noise figure included.</summary>
@@ -32,6 +32,10 @@ public sealed class Receiver
 
     /// <summary>The greater of the stated sensitivity and what noise and <see cref="RequiredSinr"/> ask for.</summary>
     public PowerLevel RequiredLevel { get; }
+
+    /// <summary>The same among other noise: the greater of the stated sensitivity and what that noise and <see cref="RequiredSinr"/> ask for.</summary>
+    /// <param name="noise">Everything in the noise bandwidth that is not the signal, noise figure included.</param>
+    public PowerLevel RequiredLevelIn(PowerLevel noise) => PowerLevel.Max(_profile.Sensitivity, noise + RequiredSinr);
 
     /// <summary>
     /// Share of planning frames that are lost at a steady level: the modulation's error formula, shifted so that

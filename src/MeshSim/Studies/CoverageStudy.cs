@@ -6,7 +6,6 @@ using MeshSim.Placement;
 using MeshSim.Propagation;
 using MeshSim.Propagation.Fields;
 using MeshSim.Quantities;
-using MeshSim.Radio;
 
 namespace MeshSim.Studies;
 
@@ -19,7 +18,8 @@ public static class CoverageStudy
     {
         IPathLossModel model = ModelOf(home, network, options);
         ImmutableArray<Link> links = LinkTable.Compute(home, network, model, options.State);
-        Decibels designMargin = FadingMargin.LogNormal(home.Parameters.Shadowing, home.Parameters.Availability);
+        Decibels designMargin = home.Parameters.DesignMargin;
+        var commands = new Commands(network.Radio, home.Parameters.Shadowing, links);
         return new NetworkCoverage
         {
             Home = home,
@@ -28,7 +28,7 @@ public static class CoverageStudy
             State = options.State,
             DesignMargin = designMargin,
             Links = links,
-            Devices = Routing.ReachOf(GraphOf(home, network, options.State, links, designMargin)),
+            Devices = [.. Routing.ReachOf(GraphOf(home, network, options.State, links, designMargin)).Select(commands.On)],
         };
     }
 
@@ -65,7 +65,8 @@ public static class CoverageStudy
     private static MeshGraph GraphOf(Home home, Network network, State? state, ImmutableArray<Link> links, Decibels designMargin) =>
         new(network, home.DevicesOf(network).Where(device => state?.TurnsOff(device) != true), links, designMargin);
 
-    private static IPathLossModel ModelOf(Home home, Network network, StudyOptions options)
+    /// <summary>The path-loss model of a network in a state of the house.</summary>
+    internal static IPathLossModel ModelOf(Home home, Network network, StudyOptions options)
     {
         FloorPlan plan = home.FloorPlan.WithOpen(options.State?.Open ?? []);
         return PathLossModels.Create(options.Model, plan, home.Constructions, network.Carrier, home.Parameters.Exponent);

@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
 using MeshSim.Devices;
 using MeshSim.FloorPlans;
+using MeshSim.FloorPlans.Geometry;
+using MeshSim.Mesh;
 using MeshSim.Propagation;
 using MeshSim.Propagation.Fields;
 using MeshSim.Quantities;
@@ -40,6 +42,10 @@ internal static class MarginMapping
     {
         RadioProfile radio = coverage.Network.Radio;
         var budget = new LinkBudget(radio, coverage.Home.Parameters.Shadowing);
+        var surroundings = new Surroundings(coverage.Home, coverage.Network, model, budget);
+        if (NeededLevels.At(surroundings, coverage.Home, model, grid) is { } needed)
+            return BestAmongInterference(coverage, relays, model, surroundings, budget, needed);
+
         Server[] servers = [.. relays.Select(ServerAt)];
         return model is LogDistance walls
             ? walls.FieldsOver(grid).BestOf(servers, coverage.DesignMargin.Value, CancellationToken.None).Best
@@ -48,10 +54,33 @@ internal static class MarginMapping
         // The margin falls with the path loss decibel for decibel, so what is left without any is the level to start from.
         Server ServerAt(Device relay)
         {
-            PowerLevel power = relay.TransmitPower ?? radio.TransmitPower;
+            PowerLevel power = relay.TransmitPower ?? radio.TransmitPower, neededAtRelay = surroundings.At(relay).PlanningLevel;
             Decibels mounting = relay.Mounting.LossAt(coverage.Network.Carrier);
-            return new(coverage.Home.PositionOf(relay), budget.Margin(radio.TransmitPower, power, mounting).Value);
+            return new(coverage.Home.PositionOf(relay), budget.Margin(radio.TransmitPower, power, mounting, budget.RequiredLevel, neededAtRelay).Value);
         }
+    }
+
+    // Where interference counts, each point needs another level than its neighbour.
+    private static Field BestAmongInterference(
+        NetworkCoverage coverage, ImmutableArray<Device> relays, IPathLossModel model, Surroundings surroundings, LinkBudget budget, NeededLevels needed)
+    {
+        PowerLevel probePower = coverage.Network.Radio.TransmitPower;
+        var best = new float[needed.Grid.Count];
+        Array.Fill(best, float.NegativeInfinity);
+        Func<Position, Field> lossFrom = NeededLevels.LossesOver(model, needed.Grid);
+        foreach (Device relay in relays)
+        {
+            Decibels mounting = relay.Mounting.LossAt(coverage.Network.Carrier);
+            PowerLevel power = relay.TransmitPower ?? probePower, neededAtRelay = surroundings.At(relay).PlanningLevel;
+            Field loss = lossFrom(coverage.Home.PositionOf(relay));
+            for (int i = 0; i < best.Length; i++)
+            {
+                Decibels margin = budget.Margin(probePower, power, mounting + new Decibels(loss.Values[i]), needed.Levels[i], neededAtRelay);
+                best[i] = Math.Max(best[i], (float)margin.Value);
+            }
+        }
+
+        return new Field(needed.Grid, best);
     }
 
     // The models for comparison have no walls whose shadows could be cast, or by category only.

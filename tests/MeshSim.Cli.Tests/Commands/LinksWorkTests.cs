@@ -39,6 +39,20 @@ public sealed class LinksWorkTests
     }
 
     [Fact]
+    public async Task A_home_with_access_points_compares_the_channels()
+    {
+        Run text = await Run.Of("links", Path.Combine(Run.Root, "floorplans", "quay-terrace"), "--network", "plugs");
+        Run json = await Run.Of("links", Path.Combine(Run.Root, "floorplans", "quay-terrace"), "--network", "plugs", "--json");
+
+        JsonElement air = json.Json.GetProperty("air");
+        int best = air.GetProperty("bestChannel").GetInt32();
+        text.Output.Should().Contain(FormattableString.Invariant($"Channel {best} is the least disturbed by the home's access points; 20 is in use."));
+        air.GetProperty("channels").GetArrayLength().Should().Be(16);
+        json.Json.GetProperty("links")[0].GetProperty("atTo").GetProperty("interferers").GetArrayLength().Should().Be(2);
+        text.Output.Split('\n').Should().OnlyContain(line => line.Length <= 100);
+    }
+
+    [Fact]
     public async Task A_device_that_is_off_has_no_links()
     {
         Run run = await Run.Of("links", Run.TwoRooms, "--network", "plugs", "--state", "night", "--json");

@@ -41,4 +41,25 @@ public sealed class RoutesWorkTests
         run.Output.Should().BeEmpty();
         JsonDocument.Parse(await File.ReadAllTextAsync(temporary["routes.json"], TestContext.Current.CancellationToken)).RootElement.GetArrayLength().Should().Be(2);
     }
+
+    [Fact]
+    public async Task A_command_says_how_many_arrive_and_how_long_they_take()
+    {
+        Run run = await Run.Of("routes", Path.Combine(Run.Root, "floorplans", "quay-terrace"), "--network", "plugs", "--json");
+
+        JsonElement[] reached = [.. run.Json.GetProperty("devices").EnumerateArray().Where(device => device.GetProperty("isReached").GetBoolean())];
+        reached.Should().NotBeEmpty();
+        foreach (JsonElement device in reached)
+        {
+            device.GetProperty("commandDelivery").GetDouble().Should().BeGreaterThan(device.GetProperty("delivery").GetDouble(), "access points are about and retries help");
+            device.GetProperty("commandP95Milliseconds").GetDouble().Should().BeInRange(device.GetProperty("commandExpectedMilliseconds").GetDouble(), 200);
+        }
+    }
+
+    [Fact]
+    public async Task The_table_fits_its_width()
+    {
+        Run run = await Run.Of("routes", Path.Combine(Run.Root, "floorplans", "quay-terrace"));
+        run.Output.Split('\n').Should().OnlyContain(line => line.Length <= 100);
+    }
 }

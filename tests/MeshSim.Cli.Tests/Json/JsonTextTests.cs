@@ -20,9 +20,10 @@ public sealed class JsonTextTests
     {
         JsonElement links = Root(JsonText.Of(LinksJson.Of(Samples.Coverage)));
 
-        Names(links).Should().Equal("home", "model", "network", "links");
+        Names(links).Should().Equal("home", "model", "network", "links", "air");
         Names(links.GetProperty("links")[0]).Should().Equal(
-            "from", "to", "distanceMetres", "pathLossDb", "receivedDbm", "reverseDbm", "marginDb", "delivery", "losses");
+            "from", "to", "distanceMetres", "pathLossDb", "receivedDbm", "reverseDbm", "marginDb", "delivery", "reverseDelivery", "atFrom", "atTo", "losses");
+        Names(links.GetProperty("air")).Should().Equal("channel", "bestChannel", "channels", "coordinatorNoiseRiseDb", "duty");
         Names(links.GetProperty("links")[0].GetProperty("losses")[1]).Should().Equal(
             "kind", "name", "construction", "angleDegrees", "lossDb", "isExtrapolated");
         links.GetProperty("model").GetString().Should().Be("log-distance");

@@ -16,7 +16,7 @@ public sealed partial class ReportPageTests
     [Fact]
     public void The_answer_comes_first_and_the_cautions_come_last()
     {
-        string[] expected = ["answer", "maps", "routes", "links", "outlets", "assumptions", "cautions"];
+        string[] expected = ["answer", "maps", "routes", "links", "air", "outlets", "assumptions", "cautions"];
 
         SectionId().Matches(Page).Select(match => match.Groups["id"].Value).Should().Equal(expected);
         Page.Should().Contain("Buy 1 mains repeater").And.Contain("1 of 3 devices cannot reach stick");

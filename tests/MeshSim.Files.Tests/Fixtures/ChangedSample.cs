@@ -9,6 +9,16 @@ internal static class ChangedSample
     /// <param name="replacement">What stands there instead.</param>
     public static string[] Says(string file, string find, string replacement)
     {
+        using TemporaryFolder folder = Folder(file, find, replacement);
+        return folder.Says();
+    }
+
+    /// <summary>The folder with the changed sample, for the caller to dispose of.</summary>
+    /// <param name="file">Which file is changed.</param>
+    /// <param name="find">The first place of this text.</param>
+    /// <param name="replacement">What stands there instead.</param>
+    public static TemporaryFolder Folder(string file, string find, string replacement)
+    {
         string Change(string text)
         {
             int start = text.IndexOf(find, StringComparison.Ordinal);
@@ -16,11 +26,10 @@ internal static class ChangedSample
             return text[..start] + replacement + text[(start + find.Length)..];
         }
 
-        using TemporaryFolder folder = new TemporaryFolder().WithSample(
+        return new TemporaryFolder().WithSample(
             file == "home.yaml" ? Change : null,
             file == "devices.csv" ? Change : null,
             file == "outlets.csv" ? Change : null,
             file == "readings.csv" ? Change : null);
-        return folder.Says();
     }
 }

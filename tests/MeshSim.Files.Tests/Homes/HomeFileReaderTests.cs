@@ -1,3 +1,4 @@
+using MeshSim.Devices;
 using MeshSim.Files.Tests.Fixtures;
 
 namespace MeshSim.Files.Tests.Homes;
@@ -37,4 +38,26 @@ public sealed class HomeFileReaderTests
     [InlineData("hall: { from: [0, 0], to: [2, 4] }", "hall: { from: [0, 0], to: [2, 4] }\n      hall: { from: [0, 0], to: [2, 4] }", "home.yaml(15,7): error: the key \"hall\" is written twice; it is already there in line 14; keep one")]
     public void A_name_given_twice_is_reported_with_the_first_place(string find, string replacement, params string[] said) =>
         ChangedSample.Says("home.yaml", find, replacement).Should().Equal(said);
+
+    [Theory]
+    [InlineData("fading: raleigh", "home.yaml(4,64): error: unknown fading \"raleigh\"; did you mean \"rayleigh\"?")]
+    [InlineData("fading: rayleigh, k: 6", "home.yaml(4,77): error: \"k\" belongs to Rician fading; write \"fading: rician\" or leave \"k\" out")]
+    [InlineData("fading: rician, k: 60", "home.yaml(4,75): error: \"k\" is 60; it must be -40 to 25 dB")]
+    public void Fading_that_cannot_be_is_an_error(string fading, params string[] said) =>
+        ChangedSample.Says("home.yaml", "availability: 0.9 }", $"availability: 0.9, {fading} }}").Should().Equal(said);
+
+    [Theory]
+    [InlineData("fading: none", Fading.None, 6)]
+    [InlineData("fading: rayleigh", Fading.Rayleigh, 6)]
+    [InlineData("fading: rician", Fading.Rician, 6)]
+    [InlineData("fading: rician, k: 3", Fading.Rician, 3)]
+    public void Fading_arrives_and_is_written(string fading, Fading kind, double steadyDb)
+    {
+        using TemporaryFolder folder = ChangedSample.Folder("home.yaml", "availability: 0.9 }", $"availability: 0.9, {fading} }}");
+        PlanningParameters parameters = folder.Read().Home!.Parameters;
+        (parameters.Fading, parameters.SteadyToScattered.Value).Should().Be((kind, steadyDb));
+
+        HomeWriter.Write(folder.Read().Home!, folder.File("copy"));
+        HomeFolder.Read(folder.File("copy")).Home!.Parameters.Should().Be(parameters);
+    }
 }

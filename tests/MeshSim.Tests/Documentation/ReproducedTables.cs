@@ -48,6 +48,20 @@ public static class ReproducedTables
             new("Airtime of ITU-T G.9959", nameof(AirtimeTests), AirtimeTests.G9959),
             new("Airtime of IEEE 802.15.4 below 1 GHz", nameof(AirtimeTests), AirtimeTests.SubGhz),
         ]),
+        ("Wi-Fi in a channel",
+        [
+            new("Channels, IEEE 802.11", nameof(WifiOverlapTests), WifiOverlapTests.Centres),
+            new("The mask", nameof(TransmitMaskTests), TransmitMaskTests.Integrals),
+            new("Shares by the mask", nameof(TransmitMaskTests), TransmitMaskTests.Fractions),
+            new("Shares by channel", nameof(WifiOverlapTests), WifiOverlapTests.Shares),
+        ]),
+        ("Getting across a link",
+        [
+            new("Constants, 2450 MHz", nameof(HopTimeTests), HopTimeTests.Constants),
+            new("Access to the channel", nameof(BackOffTests), BackOffTests.Access),
+            new("One hop of unslotted CSMA-CA", nameof(HopTimeTests), HopTimeTests.Throughput),
+            new("Wait of ITU-T G.9959 for an acknowledgement", nameof(HopTimeTests), HopTimeTests.AcknowledgementWait),
+        ]),
         ("Radiated power",
         [
             new("ERP and EIRP", nameof(RadiatedPowerTests), RadiatedPowerTests.Erp),

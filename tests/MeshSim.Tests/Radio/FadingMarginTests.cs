@@ -48,6 +48,28 @@ public sealed class FadingMarginTests
     public void Rician_without_a_steady_wave_is_rayleigh() =>
         FadingMargin.Rician(new(-40), 0.99).Value.Should().BeApproximately(FadingMargin.Rayleigh(0.99).Value, 1e-6, "a ten-thousandth of steady power changes the outage by its square");
 
+    [Theory]
+    [MemberData(nameof(RicianPlaces))]
+    public void Rician_on_no_shadowing_gives_every_printed_margin(int place)
+    {
+        PublishedRow row = Rician.Rows[place];
+        double marginDb = FadingMargin.ShadowedRician(new(row.Number("K_dB")), Decibels.Zero, row.Number("availability")).Value;
+        new[] { row.Within("margin_dB_vs_mean_power", marginDb) }.ShouldHold();
+    }
+
+    [Theory]
+    [InlineData(3, 0.9)]
+    [InlineData(8, 0.99)]
+    public void Rician_on_shadowing_without_a_steady_wave_is_suzuki(double sigmaDb, double availability) =>
+        FadingMargin.ShadowedRician(new(-40), new(sigmaDb), availability).Value
+            .Should().BeApproximately(FadingMargin.Suzuki(new(sigmaDb), availability).Value, 1e-6, "a ten-thousandth of steady power changes the outage by its square");
+
+    [Fact]
+    public void Fading_and_shadowing_together_need_less_than_the_sum_of_their_margins() =>
+        FadingMargin.ShadowedRician(new(6), new(5), 0.9).Value.Should().BeInRange(
+            FadingMargin.LogNormal(new(5), 0.9).Value,
+            FadingMargin.LogNormal(new(5), 0.9).Value + FadingMargin.Rician(new(6), 0.9).Value);
+
     [Fact]
     public void A_higher_availability_never_needs_less() =>
         Gen.Select(Gen.Double[0, 12], Gen.Double[0.5, 0.99], Gen.Double[0, 0.009]).Sample((sigmaDb, availability, more) =>

@@ -19,6 +19,12 @@ public sealed class RadioModelsPageTests
         ["Delivery ratio"] = [DeliveryRatio.ShadowingDb],
         ["Margins"] = [FadingMargin.Availability, FadingMargin.ShadowingDb, FadingMargin.SteadyToScatteredDb],
         ["Airtime"] = [PacketErrorRate.Octets, Airtime.DutyCycle],
+        ["Duty cycle"] = [DutyBudget.PollSeconds],
+        ["Wi-Fi in a channel"] = [WifiOverlap.DisturbedMegahertz],
+        ["Required level among interference"] = [Reception.Busy],
+        ["Noise of a shared hub"] = [SharedHubNoise.LeadMetres, SharedHubNoise.DisturbedMegahertz],
+        ["Attempts"] = [DeliveryRatio.ShadowingDb],
+        ["Hop time"] = [BackOff.Busy, PacketErrorRate.Octets],
         ["Power limits"] = [RadiatedPower.FieldMicrovoltsPerMetre, RadiatedPower.DistanceMetres],
         ["Mounting loss"] = [],
     };

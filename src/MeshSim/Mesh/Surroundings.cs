@@ -1,0 +1,81 @@
+using System.Collections.Immutable;
+using MeshSim.Devices;
+using MeshSim.FloorPlans.Geometry;
+using MeshSim.Propagation;
+using MeshSim.Quantities;
+using MeshSim.Radio;
+
+namespace MeshSim.Mesh;
+
+/// <summary>
+/// What disturbs receivers of one network at places of the home: its Wi-Fi access points through the same walls, by the network's
+/// own path-loss model and carrier, and USB 3 storage beside the coordinator.
+/// </summary>
+public sealed class Surroundings
+{
+    private readonly Home _home;
+    private readonly Network _network;
+    private readonly IPathLossModel _model;
+    private readonly LinkBudget _budget;
+    private readonly ImmutableArray<(AccessPoint Point, Decibels Share)> _heard;
+
+    /// <summary>Finds out who is heard in the network's channel.</summary>
+    /// <param name="home">The home.</param>
+    /// <param name="network">One of its networks.</param>
+    /// <param name="model">The path-loss model of the building, doors open or closed as the caller wants them.</param>
+    /// <param name="budget">The link budget of the network.</param>
+    public Surroundings(Home home, Network network, IPathLossModel model, LinkBudget budget)
+    {
+        _home = home;
+        _network = network;
+        _model = model;
+        _budget = budget;
+        _heard =
+        [
+            .. from point in home.AccessPoints
+               let share = WifiOverlap.Share(point.Channel, point.WidthMegahertz, network.Radio, network.Carrier)
+               where share > 0 && point.Busy > 0
+               select (point, Decibels.FromPowerRatio(share)),
+        ];
+    }
+
+    /// <summary>The access points that are heard in the network's channel at all.</summary>
+    public IEnumerable<AccessPoint> Heard => _heard.Select(entry => entry.Point);
+
+    /// <summary>
+    /// Whether the access points are on for so much of the time together that planning can count them. Where they are not, every
+    /// planning level is that of the receiver, however strong they are.
+    /// </summary>
+    public bool Counts
+    {
+        get
+        {
+            double silent = _heard.Aggregate(1.0, (share, heard) => share * (1 - heard.Point.Busy));
+            return _heard.Length > Reception.MostCombined
+                || Math.Pow(1 - silent, _network.Radio.Access.Attempts) > Reception.ToleratedLoss;
+        }
+    }
+
+    /// <summary>What a device needs where it is and as it is hidden.</summary>
+    public Reception At(Device device)
+    {
+        Decibels mounting = device.Mounting.LossAt(_network.Carrier);
+        Decibels noiseRise = device.Id == _network.Coordinator ? _network.HubNoise : Decibels.Zero;
+        return Of(noiseRise, LossesTo(_home.PositionOf(device), mounting));
+    }
+
+    /// <summary>What a device in the open needs at a place.</summary>
+    public Reception At(Position place) => Of(Decibels.Zero, LossesTo(place, Decibels.Zero));
+
+    /// <summary>What a device in the open needs at a place.</summary>
+    /// <param name="losses">Path loss to each of <see cref="Heard"/>, in their order.</param>
+    public Reception At(ImmutableArray<Decibels> losses) => Of(Decibels.Zero, losses);
+
+    private ImmutableArray<Decibels> LossesTo(Position place, Decibels mounting) =>
+        [.. Heard.Select(point => _model.TotalBetween(_home.PositionOf(point), place) + mounting)];
+
+    private Reception Of(Decibels noiseRise, ImmutableArray<Decibels> losses) => _budget.ReceptionOf(
+        noiseRise,
+        _heard.Zip(losses, (heard, loss) => new Interferer(
+            heard.Point.Name, heard.Point.Power + _network.Radio.AntennaGain - loss + heard.Share, heard.Point.Busy)));
+}
