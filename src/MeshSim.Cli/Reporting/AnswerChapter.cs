@@ -37,7 +37,8 @@ internal static class AnswerChapter
             : Html.Paragraph("Out of reach of any repeater; move the device, its coordinator or what stands between:") + Html.List(left);
     }
 
-    private static IEnumerable<string> Left(NetworkAnswer answer) => answer.Coverage.Network.Radio.Topology == Topology.Star
+    private static IEnumerable<string> Left(NetworkAnswer answer) =>
+        answer.Coverage.Network.Radio.Topology == Topology.Star || CoverageWords.IsCoordinatorOff(answer.Coverage)
         ? CoverageWords.Unreached(answer.Coverage).Select(reach => $"{answer.Placement.Network}: {reach.Device} {Shortfall.InWords(answer.Coverage, reach)}")
         : answer.Placement.Unserved.Select(unserved => $"{answer.Placement.Network}: {unserved.Device} {RepeaterWords.Lack(unserved)}");
 

@@ -34,6 +34,10 @@ internal static class CoverageWords
     /// <summary>The devices without a route.</summary>
     public static ImmutableArray<DeviceReach> Unreached(NetworkCoverage coverage) => [.. coverage.Devices.Where(reach => !reach.IsReached)];
 
+    /// <summary>Whether the state leaves the coordinator without power, so that nobody can reach it.</summary>
+    public static bool IsCoordinatorOff(NetworkCoverage coverage) =>
+        coverage.Home.DevicesOf(coverage.Network).Any(device => device.Id == coverage.Network.Coordinator && coverage.State?.TurnsOff(device) == true);
+
     /// <summary>Where something is, such as "ground, hall".</summary>
     public static string Place(StoreyName storey, RoomName? room) => room is { } r ? $"{storey}, {r}" : storey.Value;
 

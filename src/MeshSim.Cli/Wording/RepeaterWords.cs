@@ -17,6 +17,9 @@ internal static class RepeaterWords
         if (coverage.Network.Radio.Topology == Topology.Star)
             return $"No repeater helps: every device of this network speaks to {coverage.Network.Coordinator} itself. Move one or the other.";
 
+        if (CoverageWords.IsCoordinatorOff(coverage))
+            return $"No repeater helps while {coverage.Network.Coordinator} has no power.";
+
         string unserved = string.Join(", ", placement.Unserved.Select(u => $"{u.Device} ({Lack(u)})"));
         string considered = $"{Figures.Counted(placement.OutletsConsidered, "outlet")} considered";
         if (placement.Repeaters.IsEmpty) return $"No choice of outlets helps ({considered}): {unserved}.";

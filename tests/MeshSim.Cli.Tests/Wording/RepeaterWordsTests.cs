@@ -36,6 +36,14 @@ public sealed class RepeaterWordsTests
     }
 
     [Fact]
+    public void Without_power_at_the_coordinator_that_is_what_is_said()
+    {
+        NetworkCoverage dark = Samples.Coverage with { State = new() { Name = "dark", DevicesOff = [Samples.Network.Coordinator] } };
+
+        RepeaterWords.Answer(dark, RepeaterAdvice.WithoutCoordinator(Samples.Network, [new("shed-sensor")])).Should().Be("No repeater helps while stick has no power.");
+    }
+
+    [Fact]
     public void A_partial_answer_names_what_stays_out() =>
         RepeaterWords.Answer(Samples.Coverage, Samples.Placement with { Unserved = [Far with { Shortfall = null }] })
             .Should().EndWith("Out of reach from any outlet: shed-sensor (is within reach of outlet shed-wall, but the way would take too many hops).");
