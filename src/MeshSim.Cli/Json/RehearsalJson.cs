@@ -77,11 +77,19 @@ internal sealed record OutageJson(
 }
 
 /// <summary>How the way of a device that stays reached changes.</summary>
-internal sealed record RouteChangeJson(string Device, int HopsBefore, int HopsAfter, double EtxBefore, double EtxAfter, ImmutableArray<string> Route)
+internal sealed record RouteChangeJson(string Device, int HopsBefore, int HopsAfter, double EtxBefore, double EtxAfter, double CommandP95MillisecondsBefore, double CommandP95MillisecondsAfter, ImmutableArray<string> Route)
 {
     /// <summary>The record of a change.</summary>
     public static RouteChangeJson Of(RouteChange change) =>
-        new(change.Device.Value, change.Before.Hops, change.After.Hops, change.Before.Etx, change.After.Etx, OutageJson.Names(change.After.Path));
+        new(
+        change.Device.Value,
+        change.Before.Hops,
+        change.After.Hops,
+        change.Before.Etx,
+        change.After.Etx,
+        change.CommandBefore.P95Milliseconds,
+        change.CommandAfter.P95Milliseconds,
+        OutageJson.Names(change.After.Path));
 }
 
 /// <summary>How likely each device is connected.</summary>

@@ -29,13 +29,13 @@ internal static class RehearsalTables
 
     /// <summary>Every outage that costs something, the worst first; of pairs only those that cost more than their routers one by one.</summary>
     public static Table Outages(NetworkRehearsal rehearsal) => new(
-        [new("What is off"), new("Kind"), new("Drops"), new("Left with one way"), new("Hops +", true), new("Tries +", true)],
+        [new("What is off"), new("Kind"), new("Drops"), new("Left with one way"), new("Hops +", true), new("95 % ms +", true)],
         [.. Costly(rehearsal).Select(r => Row(rehearsal.Coverage, r))])
     {
         Notes =
         [
             "Drops: devices that have power and lose their way. Left with one way: before, a router could fail. "
-            + "Hops, tries: what the way of those still reached gets longer by, at most; tries are expected transmissions.",
+            + "Hops, ms: by how many links the way of those still reached gets longer, and by how much the time in which 95 of 100 commands arrive, at most.",
         ],
     };
 
@@ -72,6 +72,6 @@ internal static class RehearsalTables
         OutageWords.Dropped(coverage, rehearsal),
         NameList.Short(rehearsal.LeftWithOneWay),
         Figures.Count(rehearsal.MostHopsAdded),
-        rehearsal.MostEtxAdded.ToString("0.000", System.Globalization.CultureInfo.InvariantCulture),
+        rehearsal.MostP95AddedMilliseconds.ToString("0.0", System.Globalization.CultureInfo.InvariantCulture),
     ];
 }

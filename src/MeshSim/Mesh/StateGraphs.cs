@@ -15,7 +15,7 @@ public sealed class StateGraphs
     private readonly Network _network;
     private readonly ModelName _model;
     private readonly ImmutableArray<Device> _devices;
-    private readonly Dictionary<string, MeshGraph> _ofDoors = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, (MeshGraph Graph, Commands Commands)> _ofDoors = new(StringComparer.Ordinal);
 
     /// <summary>Nothing is computed yet.</summary>
     /// <param name="home">The home.</param>
@@ -42,19 +42,23 @@ public sealed class StateGraphs
     /// <param name="keptOn">Who keeps power.</param>
     /// <exception cref="ArgumentException">The state opens a door that the home does not have.</exception>
     public MeshGraph In(State? state, ImmutableArray<DeviceId> keptOn) =>
-        OfDoors(state).Without(_devices.Where(device => state?.TurnsOff(device) == true && !keptOn.Contains(device.Id)).Select(device => device.Id));
+        OfDoors(state).Graph.Without(_devices.Where(device => state?.TurnsOff(device) == true && !keptOn.Contains(device.Id)).Select(device => device.Id));
+
+    /// <summary>Commands over the links with the doors of a state.</summary>
+    /// <exception cref="ArgumentException">The state opens a door that the home does not have.</exception>
+    public Commands CommandsIn(State? state) => OfDoors(state).Commands;
 
     /// <summary>The path-loss model with the doors of a state.</summary>
     /// <exception cref="ArgumentException">The state opens a door that the home does not have.</exception>
     public IPathLossModel ModelIn(State? state) => PathLossModels.Create(
         _model, _home.FloorPlan.WithOpen(state?.Open ?? []), _home.Constructions, _network.Carrier, _home.Parameters.Exponent);
 
-    private MeshGraph OfDoors(State? state)
+    private (MeshGraph Graph, Commands Commands) OfDoors(State? state)
     {
         string key = string.Join('\n', (state?.Open ?? []).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal));
-        if (_ofDoors.TryGetValue(key, out MeshGraph? graph)) return graph;
+        if (_ofDoors.TryGetValue(key, out (MeshGraph, Commands) known)) return known;
 
         ImmutableArray<Link> links = LinkTable.Compute(_home, _network, ModelIn(state), state: null);
-        return _ofDoors[key] = new MeshGraph(_network, _devices, links, DesignMargin);
+        return _ofDoors[key] = (new(_network, _devices, links, DesignMargin), new(_network.Radio, _home.Parameters.Shadowing, links));
     }
 }

@@ -1,8 +1,10 @@
+using System.Collections.Immutable;
 using System.Diagnostics;
 using CsCheck;
 using MeshSim.Devices;
 using MeshSim.Files;
 using MeshSim.FloorPlans.Geometry;
+using MeshSim.Mesh;
 using MeshSim.Mesh.Outages;
 using MeshSim.Mesh.Routers;
 using MeshSim.Studies;
@@ -38,6 +40,27 @@ public sealed class ResilienceStudyTests
         routers.Duties.Where(duty => duty.Verdict == RouterVerdict.Replace).Select(duty => duty.Device).Should().Equal(new DeviceId("landing-bulb"));
         routers.NewRouters.Should().NotBeEmpty();
         routers.Considered.Should().Be(Terrace.Devices.Count(device => device.Power == PowerSource.Mains && device.Network != Terrace.Networks[0].Name));
+    }
+
+    [Fact]
+    public void A_longer_way_takes_as_much_longer_as_the_two_states_say_of_their_commands()
+    {
+        // What the coverage of the house with the plug off says of itself is what the rehearsal must have compared.
+        Network plugs = Terrace.Networks[0];
+        var kettleOff = new State { Name = "kettle off", DevicesOff = [new("kettle-plug")] };
+        ImmutableArray<DeviceReach> before = CoverageStudy.Run(Terrace, plugs, new()).Devices;
+        ImmutableArray<DeviceReach> after = CoverageStudy.Run(Terrace, plugs, new() { State = kettleOff }).Devices;
+
+        Rehearsal off = ResilienceStudy.Rehearse(Terrace, plugs, new(), Quick).Rehearsals.Single(r => r.Outage.Name == "kettle-plug");
+
+        off.Changed.Should().NotBeEmpty();
+        foreach (RouteChange change in off.Changed)
+        {
+            change.CommandBefore.Should().Be(before.Single(reach => reach.Device == change.Device).Command);
+            change.CommandAfter.Should().Be(after.Single(reach => reach.Device == change.Device).Command);
+        }
+
+        off.MostP95AddedMilliseconds.Should().Be(off.Changed.Max(change => change.P95AddedMilliseconds)).And.BePositive();
     }
 
     [Fact]

@@ -39,13 +39,18 @@ public sealed record Outage(OutageKind Kind, string Name, State State)
 /// <param name="Device">The device.</param>
 /// <param name="Before">Its route without the outage.</param>
 /// <param name="After">Its route in the outage.</param>
-public sealed record RouteChange(DeviceId Device, Route Before, Route After)
+/// <param name="CommandBefore">How a command fares along the route before.</param>
+/// <param name="CommandAfter">How a command fares along the route in the outage.</param>
+public sealed record RouteChange(DeviceId Device, Route Before, Route After, CommandDelivery CommandBefore, CommandDelivery CommandAfter)
 {
     /// <summary>Links more, or fewer when a door opens.</summary>
     public int HopsAdded => After.Hops - Before.Hops;
 
     /// <summary>Expected transmissions more.</summary>
     public double EtxAdded => After.Etx - Before.Etx;
+
+    /// <summary>How much longer 95 of 100 commands take at most, ms; negative when they are faster.</summary>
+    public double P95AddedMilliseconds => CommandAfter.P95Milliseconds - CommandBefore.P95Milliseconds;
 }
 
 /// <summary>What one outage does to one network.</summary>
@@ -74,4 +79,7 @@ public sealed record Rehearsal
 
     /// <summary>The most expected transmissions that a way gets dearer by; 0 when none does.</summary>
     public double MostEtxAdded => Changed.Select(change => change.EtxAdded).Append(0).Max();
+
+    /// <summary>The most by which commands to a device take longer, 95 of 100 of them, ms; 0 when none does.</summary>
+    public double MostP95AddedMilliseconds => Changed.Select(change => change.P95AddedMilliseconds).Append(0).Max();
 }

@@ -7,6 +7,7 @@ namespace MeshSim.Mesh.Outages;
 public sealed class Rehearsing
 {
     private readonly StateGraphs _graphs;
+    private readonly State? _during;
     private readonly Lazy<MeshStanding> _untouched;
     private readonly Lazy<MeshStanding> _before;
 
@@ -16,6 +17,7 @@ public sealed class Rehearsing
     public Rehearsing(StateGraphs graphs, State? during)
     {
         _graphs = graphs;
+        _during = during;
         _untouched = new(() => new MeshStanding(graphs.In(null)));
         _before = during is null ? _untouched : new(() => new MeshStanding(graphs.In(during)));
     }
@@ -28,7 +30,9 @@ public sealed class Rehearsing
     /// <param name="keptOn">Who keeps power.</param>
     public Rehearsal Of(Outage outage, ImmutableArray<DeviceId> keptOn)
     {
-        MeshStanding before = (outage.Kind == OutageKind.State ? _untouched : _before).Value;
+        State? during = outage.Kind == OutageKind.State ? null : _during;
+        MeshStanding before = (during is null ? _untouched : _before).Value;
+        Commands commandsBefore = _graphs.CommandsIn(during), commandsAfter = _graphs.CommandsIn(outage.State);
         MeshGraph graph = _graphs.In(outage.State, keptOn);
         var after = new MeshStanding(graph);
         HashSet<DeviceId> on = [.. graph.Devices];
@@ -39,10 +43,14 @@ public sealed class Rehearsing
             Dropped = [.. after.Devices.Where(device => before.Reaches(device) && !after.Reaches(device))],
             LeftWithOneWay = [.. after.Devices.Where(device => after.HasOneWay(device) && before.Reaches(device) && !before.HasOneWay(device))],
             Gained = [.. after.Devices.Where(device => after.Reaches(device) && !before.Reaches(device))],
-            Changed = [.. after.Devices.Select(device => Change(device, before.RouteOf(device), after.RouteOf(device))).OfType<RouteChange>()],
+            Changed = [.. after.Devices.Select(Change).OfType<RouteChange>()],
         };
-    }
 
-    private static RouteChange? Change(DeviceId device, Route? before, Route? after) =>
-        before is null || after is null || (before.Etx == after.Etx && before.Path.SequenceEqual(after.Path)) ? null : new(device, before, after);
+        RouteChange? Change(DeviceId device)
+        {
+            if (before.RouteOf(device) is not { } way || after.RouteOf(device) is not { } now) return null;
+            if (way.Etx == now.Etx && way.Path.SequenceEqual(now.Path)) return null;
+            return new(device, way, now, commandsBefore.Along(way), commandsAfter.Along(now));
+        }
+    }
 }
