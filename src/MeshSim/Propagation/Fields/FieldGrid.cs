@@ -1,5 +1,6 @@
 using MeshSim.FloorPlans;
 using MeshSim.FloorPlans.Geometry;
+using MeshSim.Quantities;
 
 namespace MeshSim.Propagation.Fields;
 
@@ -12,8 +13,12 @@ namespace MeshSim.Propagation.Fields;
 /// <param name="Z">Lattice height of all points above the lowest floor.</param>
 public sealed record FieldGrid(StoreyName Storey, PlanPoint Origin, int Step, int Columns, int Rows, int Z)
 {
+    /// <summary>Accepted distances between neighbouring points.</summary>
+    public static readonly ValidRange StepMetres = new(Lattice.ToMetres(1), 100, "m");
+
     /// <summary>Number of points.</summary>
-    public int Count => Columns * Rows;
+    /// <exception cref="OverflowException">More than an array can hold.</exception>
+    public int Count => checked(Columns * Rows);
 
     /// <summary>The place of a point.</summary>
     public Position At(int column, int row) => new(new(Origin.X + (column * Step), Origin.Y + (row * Step)), Z);
@@ -21,12 +26,14 @@ public sealed record FieldGrid(StoreyName Storey, PlanPoint Origin, int Step, in
     /// <summary>The grid over a storey's walls and rooms with its points on whole multiples of the step, one step of rim around.</summary>
     /// <param name="plan">The building.</param>
     /// <param name="storey">A storey of it.</param>
-    /// <param name="stepMetres">Distance between neighbouring points, m.</param>
+    /// <param name="stepMetres">Distance between neighbouring points, m, within <see cref="StepMetres"/>.</param>
     /// <param name="heightMetres">Height above the storey's floor, m.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The step is outside its range or not a number.</exception>
+    /// <exception cref="ArgumentException">The storey has neither rooms nor walls.</exception>
     public static FieldGrid Over(FloorPlan plan, StoreyName storey, double stepMetres, double heightMetres)
     {
         Storey on = plan.Storey(storey);
-        int step = Math.Max(1, Lattice.FromMetres(stepMetres));
+        int step = Lattice.FromMetres(StepMetres.Check(stepMetres));
         var points = on.Rooms.SelectMany(room => room.Outline.Corners).Concat(on.Walls.SelectMany(wall => new[] { wall.Start, wall.End })).ToList();
         if (points.Count == 0) throw new ArgumentException($"storey \"{storey}\" has neither rooms nor walls", nameof(storey));
 
