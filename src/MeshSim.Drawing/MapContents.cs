@@ -17,6 +17,9 @@ namespace MeshSim.Drawing;
 /// <summary>Everything that a margin map shows, decided before the first line is drawn: the read-only context of the layers.</summary>
 internal sealed record MapContents
 {
+    /// <summary>A smaller dark share of a room is not worth a line.</summary>
+    private const double LeastDarkShare = 0.005;
+
     /// <summary>Who reaches whom.</summary>
     public required NetworkCoverage Coverage { get; init; }
 
@@ -30,7 +33,13 @@ internal sealed record MapContents
     public required SheetLayout Layout { get; init; }
 
     /// <summary>The steps of the margin.</summary>
-    public required MarginScale Scale { get; init; }
+    public required FieldScale Scale { get; init; }
+
+    /// <summary>What the sheet says above and below.</summary>
+    public required SheetWords Words { get; init; }
+
+    /// <summary>What stands below the names of some rooms.</summary>
+    public required ImmutableDictionary<RoomName, string> RoomNotes { get; init; }
 
     /// <summary>The margin class of each pixel.</summary>
     public required MarginRaster Raster { get; init; }
@@ -67,6 +76,9 @@ internal sealed record MapContents
             Storey = storey,
             Layout = layout,
             Scale = scale,
+            Words = SheetWords.Of(coverage, map, storey),
+            RoomNotes = map.Rooms.Where(room => room.DarkShare >= LeastDarkShare)
+                .ToImmutableDictionary(room => room.Room, room => FormattableString.Invariant($"{100 * room.DarkShare:0} % dark")),
             Raster = new(map.Margin, storey, scale, layout),
             Contours = [.. scale.Edges.SelectMany(edge => ContourTracer.Trace(map.Margin, edge))],
             Routes = RouteLines.On(map.Storey, coverage),
@@ -77,7 +89,8 @@ internal sealed record MapContents
         return contents with { Labels = MapLabels.Of(contents, ink) };
     }
 
-    private static IEnumerable<(Polygon Outline, bool LeadsDown)> StairwellsOf(FloorPlan plan, Storey storey)
+    /// <summary>The holes in the floor of a storey and in the one above it.</summary>
+    public static IEnumerable<(Polygon Outline, bool LeadsDown)> StairwellsOf(FloorPlan plan, Storey storey)
     {
         int index = plan.Storeys.IndexOf(storey);
         Storey? above = index + 1 < plan.Storeys.Length ? plan.Storeys[index + 1] : null;

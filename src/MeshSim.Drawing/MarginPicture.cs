@@ -3,7 +3,6 @@ using MeshSim.Drawing.Inks;
 using MeshSim.Drawing.Layers;
 using MeshSim.Placement;
 using MeshSim.Studies;
-using SkiaSharp;
 
 namespace MeshSim.Drawing;
 
@@ -31,9 +30,6 @@ public static class MarginPicture
         new NorthLayer(),
     ];
 
-    /// <summary>Fast settings: a picture of a plan hardly grows by them.</summary>
-    private static readonly SKPngEncoderOptions Encoding = new(SKPngEncoderFilterFlags.Sub, 1);
-
     /// <summary>Draws the map. The same input gives the same bytes on one platform; text may differ by shades across platforms.</summary>
     /// <param name="coverage">Who reaches whom in the network.</param>
     /// <param name="map">Margins of one storey for the same network.</param>
@@ -51,15 +47,6 @@ public static class MarginPicture
 
         using var ink = new Ink();
         MapContents contents = MapContents.Of(coverage, map, repeaters, size, ink);
-        using var bitmap = new SKBitmap(new SKImageInfo((int)contents.Layout.Sheet.Width, (int)contents.Layout.Sheet.Height, SKColorType.Rgba8888, SKAlphaType.Premul));
-        using (var canvas = new SKCanvas(bitmap))
-        {
-            var pen = new Pen(canvas, ink);
-            foreach (ILayer layer in Layers) layer.Draw(contents, pen);
-        }
-
-        using SKPixmap pixels = bitmap.PeekPixels();
-        using SKData png = pixels.Encode(Encoding) ?? throw new InvalidOperationException("the picture could not be written as PNG");
-        return png.ToArray();
+        return SheetPainter.Png(contents, Layers, ink);
     }
 }

@@ -21,6 +21,10 @@ internal sealed class PictureNames
     /// <summary>The picture of a map.</summary>
     public string Picture(MarginMap map) => $"margin_{networks[map.Network]}_{storeys[map.Storey]}.png";
 
+    /// <summary>The picture of a difference between two networks.</summary>
+    public string Difference(BandComparison bands, BandMap map) =>
+        $"difference_{networks[bands.First.Network.Name]}_{networks[bands.Second.Network.Name]}_{storeys[map.Storey]}.png";
+
     /// <summary>The values of a network's maps.</summary>
     public string Values(NetworkName network) => $"margin_{networks[network]}.csv";
 

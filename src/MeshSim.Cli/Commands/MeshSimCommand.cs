@@ -15,15 +15,17 @@ internal static class MeshSimCommand
         meshsim routes HOME                 who reaches the coordinator, and how
         meshsim routers HOME                which mains devices must stay powered
         meshsim rehearse HOME               what each outage does before it happens
+        meshsim explain HOME ROOM|DEVICE    why it drops out, and what would help
         meshsim links HOME                  who hears whom, through what
         meshsim map HOME --out FOLDER       where it is dark
+        meshsim bands HOME --out FOLDER     what another band would make of it
         meshsim repeaters HOME              what to add, and where
         meshsim loss cavity-brick           what one wall costs
         """;
 
     private const string ExitCodes = """
         0  done
-        1  done, and a device stays out of reach, or a state that must hold drops one
+        1  done, and a device stays out of reach, a state that must hold drops one, or most of a room is dark
         2  the command line, the home folder or the place for the output is wrong; nothing was written
         3  a fault of the program
         130  stopped from the keyboard; nothing was written
@@ -39,8 +41,10 @@ internal static class MeshSimCommand
         Add(root, new RoutesCommand(), RoutesWork.Run, terminal);
         Add(root, new RoutersCommand(), RoutersWork.Run, terminal);
         Add(root, new RehearseCommand(), RehearseWork.Run, terminal);
+        Add(root, new ExplainCommand(), ExplainWork.Run, terminal);
         Add(root, new LinksCommand(), LinksWork.Run, terminal);
         Add(root, new MapCommand(), MapWork.Run, terminal);
+        Add(root, new BandsCommand(), BandsWork.Run, terminal);
         Add(root, new RepeatersCommand(), RepeatersWork.Run, terminal);
         Add(root, new LossCommand(), LossWork.Run, terminal);
         HelpWithExamples.Install(root, [("Order of use", Order), ("Exit codes", ExitCodes)]);

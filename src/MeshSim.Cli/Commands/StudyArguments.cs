@@ -36,6 +36,13 @@ internal sealed class StudyArguments
         foreach (Option option in new Option[] { Network, State, Model, Json }) command.Options.Add(option);
     }
 
+    /// <summary>Adds them to a command that chooses its networks in another way.</summary>
+    public void AddWithoutNetworkTo(Command command)
+    {
+        command.Arguments.Add(Home);
+        foreach (Option option in new Option[] { State, Model, Json }) command.Options.Add(option);
+    }
+
     private static Option<string> MakeModel()
     {
         var model = new Option<string>("--model")

@@ -44,7 +44,9 @@ internal sealed record StudyRequest(Home Home, ImmutableArray<Diagnostic> Notice
     /// <summary>Links and routes of each network chosen.</summary>
     public ImmutableArray<NetworkCoverage> Cover() => [.. Networks.Select(network => CoverageStudy.Run(Home, network, Options))];
 
-    private static T Find<T>(IReadOnlyCollection<T> all, Func<T, string> nameOf, string name, string what)
+    /// <summary>The one of that name.</summary>
+    /// <exception cref="InputException">There is none.</exception>
+    public static T Find<T>(IReadOnlyCollection<T> all, Func<T, string> nameOf, string name, string what)
         where T : class =>
         all.FirstOrDefault(item => nameOf(item) == name)
         ?? throw new InputException(

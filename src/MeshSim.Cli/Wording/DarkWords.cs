@@ -8,7 +8,7 @@ namespace MeshSim.Cli.Wording;
 internal static class DarkWords
 {
     /// <summary>A room counts as dark from this share of its floor on: there a sensor put anywhere more likely fails than works.</summary>
-    private const double MostlyDark = 0.5;
+    public const double MostlyDark = 0.5;
 
     /// <summary>The answer in one line, such as "Dark in more than half of the floor: loft room (84.2 %), shed (100 %)".</summary>
     public static string Answer(ImmutableArray<MarginMap> maps)

@@ -16,9 +16,6 @@ internal sealed class MapLabels
 
     private const float OverWallCost = 2.5f, OverRouteCost = 4;
 
-    /// <summary>A smaller dark share of a room is not worth a line.</summary>
-    private const double LeastDarkShare = 0.005;
-
     private readonly MapContents _map;
     private readonly Ink _ink;
     private readonly LabelPlacer _placer;
@@ -58,9 +55,7 @@ internal sealed class MapLabels
     private PlacedLabel? Room(Room room)
     {
         LabelLine name = new(room.Name.Value, TextStyle.Room, Tone.Text);
-        double dark = _map.Map.Rooms.FirstOrDefault(row => row.Room == room.Name).DarkShare;
-        LabelLine share = new(FormattableString.Invariant($"{100 * dark:0} % dark"), TextStyle.Label, Tone.Text);
-        PlacedLabel? both = dark >= LeastDarkShare ? InRoom(room, [name, share]) : null;
+        PlacedLabel? both = _map.RoomNotes.TryGetValue(room.Name, out string? note) ? InRoom(room, [name, new(note, TextStyle.Label, Tone.Text)]) : null;
         return both ?? InRoom(room, [name]) ?? BesideRoom(room, [name]);
     }
 
@@ -116,7 +111,7 @@ internal sealed class MapLabels
 
     private PlacedLabel? Contour(Contour contour)
     {
-        bool isDesign = contour.LevelDb == _map.Scale.DesignMargin.Value;
+        bool isDesign = contour.LevelDb == _map.Scale.HeavyDb;
         string text = FormattableString.Invariant($"{contour.LevelDb:0.#} dB");
         return Place(
             LabelKind.Contour, text, [new(text, isDesign ? TextStyle.StrongLabel : TextStyle.Small, Tone.Contour)],

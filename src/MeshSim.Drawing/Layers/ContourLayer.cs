@@ -17,7 +17,7 @@ internal sealed class ContourLayer : ILayer
             foreach (Contour contour in map.Contours)
             {
                 Pixel[] line = [.. contour.Points.Select(map.Layout.Projection.ToPixel)];
-                bool isDesign = contour.LevelDb == map.Scale.DesignMargin.Value;
+                bool isDesign = contour.LevelDb == map.Scale.HeavyDb;
                 pen.Outline(line, contour.IsClosed, Tone.Contour, isDesign ? DesignWidth : PlainWidth);
             }
         });

@@ -19,7 +19,7 @@ internal sealed class MarginRaster
     /// <param name="storey">Whose rooms bound the building.</param>
     /// <param name="scale">The classes.</param>
     /// <param name="layout">The sheet.</param>
-    public MarginRaster(Field field, Storey storey, MarginScale scale, SheetLayout layout)
+    public MarginRaster(Field field, Storey storey, FieldScale scale, SheetLayout layout)
     {
         Left = (int)layout.Map.Left;
         Top = (int)layout.Map.Top;

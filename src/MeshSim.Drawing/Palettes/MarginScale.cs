@@ -24,7 +24,7 @@ internal readonly record struct MarginClass(double LowerDb, double UpperDb, SKCo
 /// The steps in which margins are drawn: every ten decibels, with zero and the design margin as further edges. The darker, the
 /// less margin: radio-dark is dark on paper. The step across the design margin is wider than the others.
 /// </summary>
-internal sealed class MarginScale
+internal sealed class MarginScale : FieldScale
 {
     private const double StepDb = 10;
 
@@ -37,17 +37,15 @@ internal sealed class MarginScale
     // Sand, pale sea, steel, indigo: lightness falls evenly within each part; hue helps those who see it, and is never needed.
     private static readonly Lab Sand = new(95, -1, 13), Sea = new(82, -13, 1), Steel = new(67, -9, -19), Slate = new(54, 1, -29), Indigo = new(40, 16, -37);
 
-    private readonly ImmutableArray<double> _edgesDb;
-
     /// <summary>The steps for a design margin.</summary>
     public MarginScale(Decibels designMargin)
     {
         DesignMargin = designMargin;
-        _edgesDb = [.. EdgesDb(designMargin.Value)];
-        int below = _edgesDb.IndexOf(designMargin.Value) + 1, above = _edgesDb.Length + 1 - below;
-        Classes = [.. Enumerable.Range(0, _edgesDb.Length + 1).Select(index => new MarginClass(
-            index == 0 ? double.NegativeInfinity : _edgesDb[index - 1],
-            index == _edgesDb.Length ? double.PositiveInfinity : _edgesDb[index],
+        Edges = [.. EdgesDb(designMargin.Value)];
+        int below = Edges.IndexOf(designMargin.Value) + 1, above = Edges.Length + 1 - below;
+        Classes = [.. Enumerable.Range(0, Edges.Length + 1).Select(index => new MarginClass(
+            index == 0 ? double.NegativeInfinity : Edges[index - 1],
+            index == Edges.Length ? double.PositiveInfinity : Edges[index],
             index < below ? Dark(Share(index, below)) : Light(Share(index - below, above)),
             index < below))];
     }
@@ -55,19 +53,14 @@ internal sealed class MarginScale
     /// <summary>The margin below which a place counts as dark.</summary>
     public Decibels DesignMargin { get; }
 
-    /// <summary>All classes, lowest first.</summary>
-    public ImmutableArray<MarginClass> Classes { get; }
+    /// <inheritdoc/>
+    public override ImmutableArray<MarginClass> Classes { get; }
 
-    /// <summary>The margins between the classes, dB, rising: where contour lines run.</summary>
-    public ImmutableArray<double> Edges => _edgesDb;
+    /// <inheritdoc/>
+    public override ImmutableArray<double> Edges { get; }
 
-    /// <summary>The index of the class of a margin. A margin on an edge belongs to the class above it.</summary>
-    public int ClassOf(double marginDb)
-    {
-        int index = 0;
-        while (index < _edgesDb.Length && marginDb >= _edgesDb[index]) index++;
-        return index;
-    }
+    /// <inheritdoc/>
+    public override double HeavyDb => DesignMargin.Value;
 
     private static SortedSet<double> EdgesDb(double designDb)
     {

@@ -37,9 +37,8 @@ public static class CoverageStudy
     public static MarginMap Map(NetworkCoverage coverage, StoreyName storey, StudyOptions options)
     {
         Home home = coverage.Home;
-        IPathLossModel model = ModelOf(home, coverage.Network, options with { Model = coverage.Model, State = coverage.State });
         var grid = FieldGrid.Over(home.FloorPlan, storey, options.GridStepMetres, options.ProbeHeightMetres);
-        Field margin = MarginMapping.BestMargin(coverage, MarginMapping.RelaysOf(coverage), model, grid);
+        Field margin = MarginMapping.Over(coverage, grid);
         return new MarginMap
         {
             Network = coverage.Network.Name,

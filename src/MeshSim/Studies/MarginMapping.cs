@@ -34,6 +34,15 @@ internal static class MarginMapping
         ];
     }
 
+    /// <summary>Margin of a battery device at every point of a grid, dB, to the best of those whom it could speak to.</summary>
+    public static Field Over(NetworkCoverage coverage, FieldGrid grid)
+    {
+        Home home = coverage.Home;
+        IPathLossModel model = PathLossModels.Create(
+            coverage.Model, home.FloorPlan.WithOpen(coverage.State?.Open ?? []), home.Constructions, coverage.Network.Carrier, home.Parameters.Exponent);
+        return BestMargin(coverage, RelaysOf(coverage), model, grid);
+    }
+
     /// <summary>
     /// Margin at every point of a grid, dB: worse direction between a device on the surface with the profile's power and a relay,
     /// best relay; negative infinity when there is no relay.

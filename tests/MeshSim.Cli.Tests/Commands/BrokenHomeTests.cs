@@ -20,6 +20,8 @@ public sealed class BrokenHomeTests
         ["repeaters", "HOME"],
         ["routers", "HOME", "--json"],
         ["rehearse", "HOME", "--out", "OUT"],
+        ["explain", "HOME", "hall"],
+        ["bands", "HOME", "--out", "OUT"],
         ["map", "HOME", "--out", "OUT"],
         ["report", "HOME", "--out", "OUT"],
     ];

@@ -9,6 +9,8 @@ public sealed class HelpTests
     [InlineData("routes")]
     [InlineData("routers")]
     [InlineData("rehearse")]
+    [InlineData("explain")]
+    [InlineData("bands")]
     [InlineData("links")]
     [InlineData("map")]
     [InlineData("repeaters")]

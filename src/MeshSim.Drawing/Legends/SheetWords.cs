@@ -1,0 +1,52 @@
+using System.Reflection;
+using MeshSim.Devices;
+using MeshSim.FloorPlans;
+using MeshSim.FloorPlans.Geometry;
+using MeshSim.Propagation;
+using MeshSim.Propagation.Fields;
+using MeshSim.Studies;
+
+namespace MeshSim.Drawing.Legends;
+
+/// <summary>What a sheet says above and below the map.</summary>
+/// <param name="Title">Which home, network and storey.</param>
+/// <param name="Subtitle">What is drawn.</param>
+/// <param name="Provenance">What made it, without a date, so that equal input gives equal sheets.</param>
+internal sealed record SheetWords(string Title, string Subtitle, string Provenance)
+{
+    /// <summary>The words of a margin map.</summary>
+    public static SheetWords Of(NetworkCoverage coverage, MarginMap map, Storey storey)
+    {
+        Network network = coverage.Network;
+        return new(
+            $"{coverage.Home.Name}: network {map.Network}, storey {map.Storey}",
+            FormattableString.Invariant($"Margin of a battery device {HeightMetres(map.Margin.Grid, storey):0.##} m above the floor, {network.Carrier}, model {WordsFor(coverage.Model)}"),
+            ProvenanceOf(coverage, FormattableString.Invariant($"{network.Radio.Name} channel {network.Channel}"), map.Margin.Grid));
+    }
+
+    /// <summary>The words of a map of the difference between two networks.</summary>
+    public static SheetWords Of(BandComparison bands, BandMap map, Storey storey)
+    {
+        (Network first, Network second) = (bands.First.Network, bands.Second.Network);
+        return new(
+            $"{bands.First.Home.Name}: {first.Name} against {second.Name}, storey {map.Storey}",
+            FormattableString.Invariant($"Margin at {first.Carrier} less margin at {second.Carrier}, battery device {HeightMetres(map.First.Grid, storey):0.##} m above the floor, model {WordsFor(bands.First.Model)}"),
+            ProvenanceOf(bands.First, FormattableString.Invariant($"{first.Radio.Name} channel {first.Channel} against {second.Radio.Name} channel {second.Channel}"), map.First.Grid));
+    }
+
+    private static double HeightMetres(FieldGrid grid, Storey storey) => Lattice.ToMetres(grid.Z) - storey.ElevationMetres;
+
+    private static string ProvenanceOf(NetworkCoverage coverage, string radios, FieldGrid grid)
+    {
+        string state = coverage.State is { } named ? $"state {named.Name}" : "everything on, doors closed";
+        Version version = Assembly.GetExecutingAssembly().GetName().Version ?? new Version();
+        return FormattableString.Invariant($"MeshSim {version.ToString(3)}, {radios}, {state}, grid {Lattice.ToMetres(grid.Step):0.###} m");
+    }
+
+    private static string WordsFor(ModelName model) => model switch
+    {
+        ModelName.LogDistance => "log-distance with walls",
+        ModelName.MultiWall => "COST 231 multi-wall",
+        _ => "ITU-R P.1238 site-general",
+    };
+}
