@@ -4,7 +4,7 @@ using System.Globalization;
 namespace MeshSim.Cli.Tests;
 
 /// <summary>The built program, started as a person starts it.</summary>
-public sealed class ProgramTests
+public sealed class BuiltProgramTests
 {
     [Fact]
     public async Task A_report_has_the_same_bytes_on_one_processor_and_on_eight()
