@@ -47,8 +47,13 @@ public static class Budgeting
 
     private static RequirementCause CauseOf(Receiver own, Reception? reception, RadioProfile radio)
     {
-        if (reception?.PlanningLevel > reception?.QuietLevel) return RequirementCause.Interference;
-        if (reception?.QuietLevel > own.RequiredLevel) return RequirementCause.HubNoise;
+        if (reception is not null)
+        {
+            PowerLevel amongNoise = own.RequiredLevelIn(own.NoiseFloor + reception.NoiseRise);
+            if (reception.PlanningLevel > amongNoise) return RequirementCause.Interference;
+            if (amongNoise > own.RequiredLevel) return RequirementCause.HubNoise;
+        }
+
         return own.RequiredLevel > radio.Sensitivity ? RequirementCause.Noise : RequirementCause.Sensitivity;
     }
 
