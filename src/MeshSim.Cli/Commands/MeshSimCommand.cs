@@ -25,7 +25,7 @@ internal static class MeshSimCommand
 
     private const string ExitCodes = """
         0  done
-        1  done, and a device stays out of reach, a state that must hold drops one, or most of a room is dark
+        1  done, and a device has no reliable way, a state that must hold drops one, or most of a room is dark
         2  the command line, the home folder or the place for the output is wrong; nothing was written
         3  a fault of the program
         130  stopped from the keyboard; nothing was written

@@ -7,7 +7,7 @@ internal sealed class RepeatersCommand : Command, IHasExample
 {
     /// <summary>Makes the shape.</summary>
     public RepeatersCommand()
-        : base("repeaters", "The fewest mains repeaters with which every device is reached, and where to plug them in")
+        : base("repeaters", "The fewest mains repeaters with which every device has a reliable way, and where to plug them in")
     {
         Study.AddTo(this);
         Options.Add(Out);

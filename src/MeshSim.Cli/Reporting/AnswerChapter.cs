@@ -6,12 +6,12 @@ using MeshSim.Radio;
 
 namespace MeshSim.Cli.Reporting;
 
-/// <summary>What to buy and where to put it, and what stays out of reach.</summary>
+/// <summary>What to buy and where to put it, and whom no repeater serves.</summary>
 internal static class AnswerChapter
 {
     /// <summary>The chapter as HTML.</summary>
     public static string Of(ReportContent content) =>
-        $"<div class=\"answer\">\n{ToBuy(content)}{OutOfReach(content)}</div>\n" + string.Concat(content.Answers.Select(Network));
+        $"<div class=\"answer\">\n{ToBuy(content)}{Unserved(content)}</div>\n" + string.Concat(content.Answers.Select(Network));
 
     private static string ToBuy(ReportContent content)
     {
@@ -28,13 +28,13 @@ internal static class AnswerChapter
 
     private static string For(PlacedRepeater repeater) => repeater.Serves.IsEmpty ? "" : $", for {string.Join(", ", repeater.Serves)}";
 
-    private static string OutOfReach(ReportContent content)
+    private static string Unserved(ReportContent content)
     {
         string[] left = [.. content.Answers.SelectMany(Left)];
         bool adds = content.Answers.Any(answer => !answer.Placement.Repeaters.IsEmpty);
         return left.Length == 0
-            ? Html.Paragraph(adds ? "With that, every device reaches its coordinator." : "Every device reaches its coordinator as the home stands.")
-            : Html.Paragraph("Out of reach of any repeater; move the device, its coordinator or what stands between:") + Html.List(left);
+            ? Html.Paragraph(adds ? "With that, every device has a reliable way to its coordinator." : "Every device has a reliable way to its coordinator as the home stands.")
+            : Html.Paragraph("No repeater gives these a reliable way; move the device, its coordinator or what stands between:") + Html.List(left);
     }
 
     private static IEnumerable<string> Left(NetworkAnswer answer) =>

@@ -34,8 +34,8 @@ internal static class RehearsalTables
     {
         Notes =
         [
-            "Drops: devices that have power and lose their way. Left with one way: before, a router could fail. "
-            + "Hops, ms: by how many links the way of those still reached gets longer, and by how much the time in which 95 of 100 commands arrive, at most.",
+            "Drops: devices that have power and lose their reliable way. Left with one way: before, a router could fail. "
+            + "Hops, ms: by how many links the way of the others gets longer, and by how much the time in which 95 of 100 commands arrive, at most.",
         ],
     };
 

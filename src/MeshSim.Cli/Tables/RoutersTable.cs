@@ -15,14 +15,14 @@ internal static class RoutersTable
     {
         Notes =
         [
-            "Carries: devices whose best way leads through it. Needed by: devices without any way, within the hop limit, when it is off. "
+            "Carries: devices whose best way leads through it. Needed by: devices without a reliable way, within the hop limit, when it is off. "
             + "Harmless means: that one alone.",
         ],
     };
 
     /// <summary>Mains devices that would help if they routed in the network.</summary>
     public static Table Help(NetworkRouters routers) => new(
-        [new("Place of"), new("Where"), new("Network now"), new("Then reached"), new("Then with a second way"), new("Switched by")],
+        [new("Place of"), new("Where"), new("Network now"), new("Then with a reliable way"), new("Then with a second one"), new("Switched by")],
         [.. routers.NewRouters.Select(router => Row(routers, router))]);
 
     private static int Urgency(RouterDuty duty) => duty.Verdict switch

@@ -36,7 +36,7 @@ internal static class RoutesTable
         [
             reach.Device.Value,
             CoverageWords.Place(coverage.Home, reach.Device),
-            route is null ? $"NONE: {Shortfall.InWords(coverage, reach)}" : Way(route),
+            route is null ? $"{CoverageWords.NoReliableWay}: {Shortfall.InWords(coverage, reach)}" : Way(route),
             route is null ? "" : Figures.Count(route.Hops),
             route is null ? "" : Figures.Decibels(route.WeakestMargin),
             reach.Command is { } command ? Figures.Percent(command.Delivery) : "",

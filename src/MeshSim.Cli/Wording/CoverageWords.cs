@@ -9,18 +9,25 @@ namespace MeshSim.Cli.Wording;
 /// <summary>The answer of a coverage in sentences.</summary>
 internal static class CoverageWords
 {
-    /// <summary>The answer in one line, such as "2 of 18 devices cannot reach stick-24: shed-sensor (lacks 7.3 dB to shed-plug), …".</summary>
+    /// <summary>
+    /// What a device lacks that no links of the design margin lead to the coordinator. It may well be connected on many days;
+    /// it cannot be planned with.
+    /// </summary>
+    public const string NoReliableWay = "no reliable way";
+
+    /// <summary>The answer in one line, such as "2 of 18 devices have no reliable way to stick-24: shed-sensor (lacks 7.3 dB to shed-plug), …".</summary>
     public static string Answer(NetworkCoverage coverage)
     {
         ImmutableArray<DeviceReach> lost = Unreached(coverage);
         string coordinator = coverage.Network.Coordinator.Value;
         int count = coverage.Devices.Length;
         if (count == 0) return $"{coordinator} is alone: the network has no other device that is on.";
-        if (lost.IsEmpty && count == 1) return $"The only device, {coverage.Devices[0].Device}, reaches {coordinator}.";
-        if (lost.IsEmpty) return $"All {Figures.Counted(count, "device")} reach {coordinator}.";
+        if (lost.IsEmpty && count == 1) return $"The only device, {coverage.Devices[0].Device}, has a reliable way to {coordinator}.";
+        if (lost.IsEmpty) return $"All {Figures.Counted(count, "device")} have a reliable way to {coordinator}.";
 
         string names = string.Join(", ", lost.Select(reach => $"{reach.Device} ({Shortfall.InWords(coverage, reach)})"));
-        return $"{Figures.Count(lost.Length)} of {Figures.Counted(count, "device")} cannot reach {coordinator}: {names}.";
+        string have = lost.Length == 1 ? "has" : "have";
+        return $"{Figures.Count(lost.Length)} of {Figures.Counted(count, "device")} {have} {NoReliableWay} to {coordinator}: {names}.";
     }
 
     /// <summary>How the figures came about, such as "Network plugs, model log-distance, design margin 6.4 dB, state bedtime".</summary>
@@ -31,7 +38,7 @@ internal static class CoverageWords
             + $"design margin {coverage.DesignMargin}{state}";
     }
 
-    /// <summary>The devices without a route.</summary>
+    /// <summary>The devices without a reliable way.</summary>
     public static ImmutableArray<DeviceReach> Unreached(NetworkCoverage coverage) => [.. coverage.Devices.Where(reach => !reach.IsReached)];
 
     /// <summary>Whether the state leaves the coordinator without power, so that nobody can reach it.</summary>

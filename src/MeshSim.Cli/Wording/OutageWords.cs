@@ -41,13 +41,13 @@ internal static class OutageWords
         _ => "pair of routers",
     };
 
-    /// <summary>Who drops, such as "none", "a, b" or "all 20 that were reached".</summary>
+    /// <summary>Who drops, such as "nobody", "a, b" or "all 20 with a reliable way".</summary>
     public static string Dropped(NetworkCoverage coverage, Rehearsal rehearsal)
     {
         int reached = coverage.Devices.Count(reach => reach.IsReached);
         if (rehearsal.Dropped.IsEmpty) return "nobody";
         return rehearsal.Dropped.Length > 1 && rehearsal.Dropped.Length == reached
-            ? FormattableString.Invariant($"all {reached} that are reached")
+            ? FormattableString.Invariant($"all {reached} with a reliable way")
             : NameList.Short(rehearsal.Dropped);
     }
 

@@ -8,11 +8,11 @@ namespace MeshSim.Cli.Wording;
 /// <summary>The recommendation of repeaters in sentences.</summary>
 internal static class RepeaterWords
 {
-    /// <summary>The answer in one line: how many, whether that is enough, and what stays out of reach.</summary>
+    /// <summary>The answer in one line: how many, whether that is enough, and whom no outlet serves.</summary>
     public static string Answer(NetworkCoverage coverage, RepeaterPlacement placement)
     {
         int lost = CoverageWords.Unreached(coverage).Length;
-        if (lost == 0) return "No repeater is needed: every device has its way already.";
+        if (lost == 0) return "No repeater is needed: every device has a reliable way already.";
 
         if (coverage.Network.Radio.Topology == Topology.Star)
             return $"No repeater helps: every device of this network speaks to {coverage.Network.Coordinator} itself. Move one or the other.";
@@ -28,8 +28,8 @@ internal static class RepeaterWords
         string proof = placement.IsProven
             ? "fewer will not do"
             : FormattableString.Invariant($"at least {placement.LowerBound} are needed, and one fewer than here is not ruled out");
-        string gain = placement.ServesAll ? "Every device then has its way" : "Every device that can be served then has its way";
-        string left = placement.ServesAll ? "" : $" Out of reach from any outlet: {unserved}.";
+        string gain = placement.ServesAll ? "Every device then has a reliable way" : "Every device that can be served then has a reliable way";
+        string left = placement.ServesAll ? "" : $" No outlet serves: {unserved}.";
         return $"Add {Figures.Counted(placement.Repeaters.Length, "repeater")}: {places}. {gain} ({proof}; {considered}).{left}";
     }
 
@@ -41,5 +41,5 @@ internal static class RepeaterWords
     public static string Lack(UnservedDevice unserved) =>
         unserved.Shortfall is { } shortfall
             ? $"lacks {Figures.Decibels(shortfall)} dB even from {unserved.BestRelay}"
-            : $"is within reach of {unserved.BestRelay}, but the way would take too many hops";
+            : $"hears {unserved.BestRelay} well, but the way would take too many hops";
 }

@@ -62,7 +62,7 @@ internal static class RouterWords
     private static string WithoutDependants(RouterDuty duty)
     {
         if (!duty.Relays) return "relays nothing";
-        if (!duty.IsReached) return "out of reach itself";
+        if (!duty.IsReached) return $"{CoverageWords.NoReliableWay} itself";
         if (duty.MissedIn.Length > 0) return "one of several that stand in for each other";
         if (duty.LeavesOneWay.IsEmpty) return duty.Carries.IsEmpty ? "carries nobody" : "all that it carries have other ways";
         return $"nobody drops; one way is left to {NameList.Short(duty.LeavesOneWay)}";

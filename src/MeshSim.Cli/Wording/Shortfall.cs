@@ -4,7 +4,7 @@ using MeshSim.Studies;
 
 namespace MeshSim.Cli.Wording;
 
-/// <summary>What an unreachable device lacks.</summary>
+/// <summary>What a device without a reliable way lacks.</summary>
 internal static class Shortfall
 {
     /// <summary>

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using MeshSim.Drawing.Inks;
+using MeshSim.Drawing.Legends;
 using MeshSim.Drawing.Margins;
 using MeshSim.Drawing.Sheets;
 using MeshSim.Drawing.Symbols;
@@ -75,7 +76,7 @@ internal sealed class MapLabels
     {
         LabelLine line = mark.Standing switch
         {
-            Standing.Unreached => new(mark.Device.Id + ": not reached", TextStyle.StrongLabel, Tone.Unreached),
+            Standing.Unreached => new($"{mark.Device.Id}: {Column.NoReliableWay}", TextStyle.StrongLabel, Tone.Unreached),
             Standing.Off => new(mark.Device.Id + " (off)", TextStyle.Label, Tone.Quiet),
             _ => new(mark.Device.Id.Value, TextStyle.Label, Tone.Text),
         };

@@ -14,6 +14,9 @@ namespace MeshSim.Drawing.Legends;
 /// <param name="Rows">From above.</param>
 internal sealed record Column(ImmutableArray<ColumnRow> Rows)
 {
+    /// <summary>What a device lacks to which no links of the design margin lead; the tables say it in the same words.</summary>
+    public const string NoReliableWay = "no reliable way";
+
     /// <summary>More rows than this of one list give way to a line that counts the rest: the tables have them all.</summary>
     private const int LongestList = 8;
 
@@ -40,10 +43,10 @@ internal sealed record Column(ImmutableArray<ColumnRow> Rows)
     private static IEnumerable<ColumnRow> Answer(NetworkCoverage coverage, Ink ink)
     {
         DeviceReach[] lost = [.. coverage.Devices.Where(reach => !reach.IsReached)];
-        yield return new HeadingRow(FormattableString.Invariant($"{coverage.Devices.Length - lost.Length} of {coverage.Devices.Length} devices reached"));
+        yield return new HeadingRow(FormattableString.Invariant($"{coverage.Devices.Length - lost.Length} of {coverage.Devices.Length} devices reached reliably"));
         if (lost.Length == 0) yield break;
 
-        yield return new NoteRow("Not reached:", TextStyle.Strong, Tone.Unreached);
+        yield return new NoteRow("No reliable way:", TextStyle.Strong, Tone.Unreached);
         foreach (ColumnRow row in Listed([.. lost.Select(reach => Lacking(reach, coverage))], ink)) yield return row;
     }
 
@@ -81,7 +84,7 @@ internal sealed record Column(ImmutableArray<ColumnRow> Rows)
         yield return new HeadingRow("Link margin, dB");
         foreach (MarginClass step in scale.Classes.Reverse())
         {
-            string note = double.IsNegativeInfinity(step.LowerDb) ? ": nothing gets through" : step.IsBelowDesign ? ": too little" : "";
+            string note = double.IsNegativeInfinity(step.LowerDb) ? ": mostly lost" : step.IsBelowDesign ? ": too little" : "";
             yield return new ClassRow(step, step.Range + note);
         }
 
@@ -101,7 +104,7 @@ internal sealed record Column(ImmutableArray<ColumnRow> Rows)
             yield return new SignRow(Sign.Stairwell, "stairwell");
         }
 
-        if (coverage.Devices.Any(reach => !reach.IsReached)) yield return new SignRow(Sign.Unreached, "not reached");
+        if (coverage.Devices.Any(reach => !reach.IsReached)) yield return new SignRow(Sign.Unreached, NoReliableWay);
         if (placement is { Repeaters.IsEmpty: false }) yield return new SignRow(Sign.Repeater, "recommended repeater");
         if (here.Length > 0) yield return new RolesRow([.. Enum.GetValues<Role>().Where(role => here.Any(device => device.Role == role))]);
     }

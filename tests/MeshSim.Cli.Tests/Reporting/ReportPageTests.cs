@@ -19,7 +19,7 @@ public sealed partial class ReportPageTests
         string[] expected = ["answer", "maps", "routes", "links", "air", "outlets", "assumptions", "cautions"];
 
         SectionId().Matches(Page).Select(match => match.Groups["id"].Value).Should().Equal(expected);
-        Page.Should().Contain("Buy 1 mains repeater").And.Contain("1 of 3 devices cannot reach stick");
+        Page.Should().Contain("Buy 1 mains repeater").And.Contain("1 of 3 devices has no reliable way to stick");
     }
 
     [Fact]

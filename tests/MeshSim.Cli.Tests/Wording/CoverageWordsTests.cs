@@ -1,3 +1,4 @@
+using MeshSim.Cli.Tables;
 using MeshSim.Cli.Wording;
 using MeshSim.Mesh;
 using MeshSim.Studies;
@@ -8,11 +9,19 @@ public sealed class CoverageWordsTests
 {
     [Fact]
     public void The_answer_counts_and_names_the_unreachable_and_says_what_they_lack() =>
-        CoverageWords.Answer(Samples.Coverage).Should().Be("1 of 3 devices cannot reach stick: shed-sensor (lacks 3.2 dB to lamp).");
+        CoverageWords.Answer(Samples.Coverage).Should().Be("1 of 3 devices has no reliable way to stick: shed-sensor (lacks 3.2 dB to lamp).");
 
     [Fact]
     public void When_all_are_reached_the_answer_says_so() =>
-        CoverageWords.Answer(Samples.AllReached).Should().Be("All 2 devices reach stick.");
+        CoverageWords.Answer(Samples.AllReached).Should().Be("All 2 devices have a reliable way to stick.");
+
+    [Fact]
+    public void What_is_below_the_design_margin_has_the_same_name_in_every_answer()
+    {
+        RoutesTable.Of(Samples.Coverage).Rows[0][2].Should().StartWith(CoverageWords.NoReliableWay);
+        CoverageWords.Answer(Samples.Coverage).Should().Contain(CoverageWords.NoReliableWay);
+        RepeaterWords.Answer(Samples.Coverage, Samples.Placement).Should().Contain("then has a reliable way");
+    }
 
     [Fact]
     public void A_coordinator_alone_is_no_success() =>

@@ -30,7 +30,7 @@ public sealed class OutageWordsTests
     [Fact]
     public void The_loss_of_all_is_counted_not_listed()
     {
-        OutageWords.Dropped(Samples.Coverage, Outage(OutageKind.Hub, "stick", mustHold: false, Plug, Lamp)).Should().Be("all 2 that are reached");
+        OutageWords.Dropped(Samples.Coverage, Outage(OutageKind.Hub, "stick", mustHold: false, Plug, Lamp)).Should().Be("all 2 with a reliable way");
         OutageWords.Dropped(Samples.Coverage, Outage(OutageKind.Router, "lamp", mustHold: false, Plug)).Should().Be("plug");
         OutageWords.Dropped(Samples.Coverage, Outage(OutageKind.Router, "lamp", mustHold: false)).Should().Be("nobody");
     }

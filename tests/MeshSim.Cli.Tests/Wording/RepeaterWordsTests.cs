@@ -12,7 +12,7 @@ public sealed class RepeaterWordsTests
     [Fact]
     public void The_answer_names_the_outlet_the_gain_and_the_proof() =>
         RepeaterWords.Answer(Samples.Coverage, Samples.Placement).Should().Be(
-            "Add 1 repeater: shed-wall (ground, <shed> & co, assumed outlet). Every device then has its way (fewer will not do; 1 outlet considered).");
+            "Add 1 repeater: shed-wall (ground, <shed> & co, assumed outlet). Every device then has a reliable way (fewer will not do; 1 outlet considered).");
 
     [Fact]
     public void Without_a_proof_none_is_claimed() =>
@@ -46,5 +46,5 @@ public sealed class RepeaterWordsTests
     [Fact]
     public void A_partial_answer_names_what_stays_out() =>
         RepeaterWords.Answer(Samples.Coverage, Samples.Placement with { Unserved = [Far with { Shortfall = null }] })
-            .Should().EndWith("Out of reach from any outlet: shed-sensor (is within reach of outlet shed-wall, but the way would take too many hops).");
+            .Should().EndWith("No outlet serves: shed-sensor (hears outlet shed-wall well, but the way would take too many hops).");
 }

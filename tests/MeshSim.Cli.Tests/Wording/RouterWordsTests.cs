@@ -45,7 +45,7 @@ public sealed class RouterWordsTests
         RouterWords.Why(Idle with { LeavesOneWay = [Shed] }).Should().Be("nobody drops; one way is left to shed-sensor");
         RouterWords.Why(Idle with { Carries = [Shed] }).Should().Be("all that it carries have other ways");
         RouterWords.Why(Idle with { Relays = false }).Should().Be("relays nothing");
-        RouterWords.Why(Idle with { IsReached = false }).Should().Be("out of reach itself");
+        RouterWords.Why(Idle with { IsReached = false }).Should().Be("no reliable way itself");
         RouterWords.Why(Idle).Should().Be("carries nobody");
     }
 

@@ -55,7 +55,7 @@ public sealed class MapLabelsTests
 
     [Fact]
     public void An_unreached_device_says_so_in_words() =>
-        Contents.Of(TwoStoreyFlat.Upper).Labels.Single(label => label.Request.Key == "study-thermo").Request.Lines[0].Text.Should().Be("study-thermo: not reached");
+        Contents.Of(TwoStoreyFlat.Upper).Labels.Single(label => label.Request.Key == "study-thermo").Request.Lines[0].Text.Should().Be("study-thermo: no reliable way");
 
     private static IEnumerable<string> KeysOf(MapContents map, LabelKind kind) =>
         map.Labels.Where(label => label.Request.Kind == kind).Select(label => label.Request.Key);

@@ -18,7 +18,7 @@ public sealed class ColumnTests
         Column column = Write(SyntheticCoverage.Coverage, SyntheticCoverage.Repeaters);
 
         column.Rows.OfType<HeadingRow>().Select(row => row.Text).Should()
-            .Equal("15 of 19 devices reached", "Add 2 repeaters", "Link margin, dB", "Signs");
+            .Equal("15 of 19 devices reached reliably", "Add 2 repeaters", "Link margin, dB", "Signs");
         column.Rows.OfType<NoteRow>().Select(row => row.Text).Should()
             .Contain("sink-leak (ground)").And.Contain("2 kitchen-outlet, kitchen (ground)");
     }
@@ -29,6 +29,14 @@ public sealed class ColumnTests
         Column column = Write(SyntheticCoverage.Coverage, null);
 
         column.Rows.OfType<ClassRow>().Select(row => row.Class).Should().Equal(new MarginScale(SyntheticCoverage.DesignMargin).Classes.Reverse());
+    }
+
+    [Fact]
+    public void The_lowest_class_promises_no_silence()
+    {
+        ClassRow lowest = Write(SyntheticCoverage.Coverage, null).Rows.OfType<ClassRow>().Last();
+
+        lowest.Text.Should().Be("below 0: mostly lost", "shadowing lets a frame through now and then");
     }
 
     [Fact]
@@ -51,7 +59,7 @@ public sealed class ColumnTests
 
         NoteRow[] notes = [.. Write(coverage, null).Rows.OfType<NoteRow>()];
 
-        notes[0].Text.Should().Be("Not reached:");
+        notes[0].Text.Should().Be("No reliable way:");
         notes[8].Text.Should().Be("and 12 more");
     }
 
