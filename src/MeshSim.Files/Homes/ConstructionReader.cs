@@ -18,8 +18,9 @@ internal sealed class ConstructionReader
     private readonly DiagnosticList _problems;
     private readonly ImmutableDictionary<ConstructionName, Construction>.Builder _known = Catalogues.ConstructionsByName.ToBuilder();
 
-    // Names in the order in which they are suggested; a definition that could not be read counts as known here.
-    private readonly List<string> _names = [.. Catalogues.Constructions.Select(construction => construction.Name.Value)];
+    // Names in the order in which they are suggested, with what they are for; a definition that could not be read counts as known here.
+    private readonly List<(string Name, ConstructionUse Use)> _names =
+        [.. Catalogues.Constructions.Select(construction => (construction.Name.Value, construction.Use))];
 
     private ConstructionReader(DiagnosticList problems) => _problems = problems;
 
@@ -35,23 +36,34 @@ internal sealed class ConstructionReader
     }
 
     /// <summary>The construction that a key names; null when it names none, with an error when it must or when the name is unknown.</summary>
-    public ConstructionName? Find(MapReader map, string key, bool isRequired)
+    /// <param name="map">What holds the key.</param>
+    /// <param name="key">The key.</param>
+    /// <param name="use">What is built of it: only such constructions are suggested, but any is taken.</param>
+    /// <param name="isRequired">Whether the key must be there.</param>
+    public ConstructionName? Find(MapReader map, string key, ConstructionUse use, bool isRequired)
     {
         string? name = isRequired ? map.RequiredText(key) : map.Text(key);
         if (name is null) return null;
-        if (_names.Contains(name)) return new ConstructionName(name);
-        _problems.Error(
-            map.PlaceOf(key),
-            $"no construction is called {KnownNames.Quote(name)}",
-            () => KnownNames.Help(name, _names, "constructions"));
+        if (IsKnown(name)) return new ConstructionName(name);
+        _problems.Error(map.PlaceOf(key), $"no construction is called {KnownNames.Quote(name)}", () => HelpFor(name, use));
         return null;
+    }
+
+    private bool IsKnown(string name) => _names.Exists(known => known.Name == name);
+
+    private string HelpFor(string name, ConstructionUse use)
+    {
+        // A roof is listed as a floor and stands as the wall of a loft.
+        string[] fitting =
+            [.. _names.Where(known => known.Use == use || (use == ConstructionUse.Wall && known.Use == ConstructionUse.Floor)).Select(known => known.Name)];
+        return KnownNames.Help(name, fitting, "constructions that fit here") + " (meshsim loss --list shows all)";
     }
 
     private void ReadOne(YamlNode node)
     {
         MapReader? map = MapReader.Open(node, "a construction", _problems, "construction", "use", "layers", "stated", "spread", "description", "source");
         if (map?.RequiredText("construction") is not { } name) return;
-        if (_names.Contains(name))
+        if (IsKnown(name))
         {
             _problems.Error(
                 map.PlaceOf("construction"),
@@ -60,7 +72,8 @@ internal sealed class ConstructionReader
             return;
         }
 
-        _names.Add(name);
+        ConstructionUse use = UseOf(map);
+        _names.Add((name, use));
         if (map.Has("layers") == map.Has("stated"))
         {
             _problems.Error(
@@ -74,7 +87,7 @@ internal sealed class ConstructionReader
         {
             Name = new(name),
             Description = map.Text("description") ?? name,
-            Use = UseOf(map),
+            Use = use,
             Layers = map.Has("layers") ? LayersOf(map) : [],
             Stated = map.Has("stated") ? StatedOf(map) : [],
             Spread = map.Number("spread", ConstructionRows.SpreadDb) is { } spreadDb ? new(spreadDb) : AssumedSpread,

@@ -4,6 +4,7 @@ using MeshSim.Files.Yaml;
 using MeshSim.FloorPlans;
 using MeshSim.FloorPlans.Descriptions;
 using MeshSim.FloorPlans.Geometry;
+using MeshSim.Materials;
 using MeshSim.Quantities;
 
 namespace MeshSim.Files.Homes;
@@ -93,7 +94,7 @@ internal sealed class StoreyReader
 
     // A default that cannot be read has its error; any name keeps it from causing others.
     private ConstructionName? FindDefault(string key) =>
-        _constructions.Find(_map, key, isRequired: false) ?? (_map.Has(key) ? new ConstructionName("") : null);
+        _constructions.Find(_map, key, ConstructionUse.Wall, isRequired: false) ?? (_map.Has(key) ? new ConstructionName("") : null);
 
     private FloorDescription? ReadFloor(bool isLowest)
     {
@@ -107,7 +108,7 @@ internal sealed class StoreyReader
             return null;
         }
 
-        ConstructionName? construction = _constructions.Find(_map, "floor", isRequired: true);
+        ConstructionName? construction = _constructions.Find(_map, "floor", ConstructionUse.Floor, isRequired: true);
         double? thicknessMetres = _map.RequiredNumber("structure", StructureMetres);
         ImmutableArray<StairwellDescription> stairwells = [.. _map.List("stairwells").Select(ReadStairwell).OfType<StairwellDescription>()];
         return construction is { } name && thicknessMetres is { } thickness
@@ -152,7 +153,7 @@ internal sealed class StoreyReader
         MapReader? map = MapReader.Open(node, "a wall", _problems, [.. WallPlaceReader.Keys, "is", "name"]);
         if (map is null) return null;
         WallPlace? place = wallPlaces.Read(map, acceptsName: false);
-        ConstructionName? construction = _constructions.Find(map, "is", isRequired: true);
+        ConstructionName? construction = _constructions.Find(map, "is", ConstructionUse.Wall, isRequired: true);
         string? name = map.Text("name");
         return place is not null && construction is { } found ? new(_places.Add(map.Place, map), place, found, name) : null;
     }
@@ -177,7 +178,7 @@ internal sealed class StoreyReader
         double? widthMetres = map.RequiredNumber("width", OpeningRanges.WidthMetres);
         double? sillMetres = isDoor && !map.Has("sill") ? 0 : map.RequiredNumber("sill", OpeningRanges.SillMetres);
         double? heightMetres = map.RequiredNumber("height", OpeningRanges.HeightMetres);
-        ConstructionName? construction = _constructions.Find(map, "is", isRequired: true);
+        ConstructionName? construction = _constructions.Find(map, "is", isDoor ? ConstructionUse.Door : ConstructionUse.Window, isRequired: true);
         bool isOpen = map.Flag("open");
         bool hasMeasures = offsetMetres is not null && widthMetres is not null && sillMetres is not null && heightMetres is not null;
         if (name is null || place is null || construction is null || !hasMeasures) return null;
@@ -205,7 +206,7 @@ internal sealed class StoreyReader
         int errorsBefore = _problems.ErrorCount;
         double baseMetres = map.Number("base", OpeningRanges.SillMetres) ?? 0;
         double? heightMetres = map.RequiredNumber("height", OpeningRanges.HeightMetres);
-        ConstructionName? construction = _constructions.Find(map, "is", isRequired: true);
+        ConstructionName? construction = _constructions.Find(map, "is", ConstructionUse.Object, isRequired: true);
         if (name is null || corners is null || heightMetres is null || construction is null || _problems.ErrorCount > errorsBefore) return null;
         return new(_places.Add(map.PlaceOf("object"), map), name, corners.Value, baseMetres, heightMetres.Value, construction.Value);
     }

@@ -8,7 +8,7 @@ public sealed class HomeFileReaderTests
 {
     [Theory]
     [InlineData("region: EU", "region: UE", "home.yaml(2,9): error: unknown region \"UE\"; did you mean \"EU\"?")]
-    [InlineData("outer: cavity-brick\n    inner", "outer: cavity-brik\n    inner", "home.yaml(11,12): error: no construction is called \"cavity-brik\"; did you mean \"cavity-brick\"?")]
+    [InlineData("outer: cavity-brick\n    inner", "outer: cavity-brik\n    inner", "home.yaml(11,12): error: no construction is called \"cavity-brik\"; did you mean \"cavity-brick\"? (meshsim loss --list shows all)")]
     [InlineData("{ between: [hall, kitchen], is: old-wall }", "{ between: [hall, kitchn], is: old-wall }", "home.yaml(17,27): error: no room of this storey is called \"kitchn\"; did you mean \"kitchen\"?")]
     [InlineData("facing: east", "facing: esat", "home.yaml(18,32): error: \"esat\" is no side of the compass; did you mean \"east\"?")]
     [InlineData("radio: short-range-868", "radio: shortrange-868", "home.yaml(35,31): error: no radio is called \"shortrange-868\"; did you mean \"short-range-868\"?")]
@@ -24,10 +24,18 @@ public sealed class HomeFileReaderTests
     [InlineData("open: [kitchen door]", "open: [kitchen dor]", "home.yaml(39,96): error: no door or window is called \"kitchen dor\"; did you mean \"kitchen door\"?")]
     [InlineData("brick:220", "brik:220", "home.yaml(6,39): error: no material is called \"brik\"; did you mean \"brick\"?")]
     [InlineData("plaster:15", "plaster", "home.yaml(6,39): error: \"plaster\" has no material and thickness; write material:millimetres, such as plasterboard:12.5")]
-    [InlineData("construction: old-wall", "construction: brick-full", "home.yaml(6,21): error: there is already a construction called \"brick-full\"; give it a name that neither the catalogue nor this list has", "home.yaml(17,41): error: no construction is called \"old-wall\"; did you mean \"log-wall\"?")]
+    [InlineData("construction: old-wall", "construction: brick-full", "home.yaml(6,21): error: there is already a construction called \"brick-full\"; give it a name that neither the catalogue nor this list has", "home.yaml(17,41): error: no construction is called \"old-wall\"; did you mean \"log-wall\"? (meshsim loss --list shows all)")]
     [InlineData("use: window", "use: windows", "home.yaml(7,37): error: unknown use \"windows\"; did you mean \"window\"?")]
     public void An_unknown_name_is_reported_with_the_nearest_known_one(string find, string replacement, params string[] said) =>
         ChangedSample.Says("home.yaml", find, replacement).Should().Equal(said);
+
+    [Theory]
+    [InlineData("is: metal-cabinet", "is: metal-shet", "did you mean \"metal-sheet\"?")]
+    [InlineData("is: old-wall }", "is: door-timbr }", "none of the 42 constructions that fit here has a similar name")]
+    [InlineData("is: door-timber", "is: dor-timber", "did you mean \"door-timber\"?")]
+    [InlineData("outer: cavity-brick\n    inner", "outer: roof-tile\n    inner", "did you mean \"roof-tiles\"?")]
+    public void Only_constructions_of_the_fitting_use_are_suggested(string find, string replacement, string help) =>
+        ChangedSample.Says("home.yaml", find, replacement).Should().Contain(said => said.EndsWith($"; {help} (meshsim loss --list shows all)"));
 
     [Theory]
     [InlineData("region: EU", "region: EU\nregion: EU", "home.yaml(3,1): error: the key \"region\" is written twice; it is already there in line 2; keep one")]
