@@ -14,15 +14,16 @@ internal static class StrictNumber
     /// <param name="text">As it was typed.</param>
     /// <param name="range">What is accepted.</param>
     /// <param name="value">The number, or 0.</param>
+    /// <param name="isOneOfSeveral">Whether further values may stand beside it, so that a comma may have been meant to part them.</param>
     /// <returns>What is wrong with it; null when nothing.</returns>
-    public static string? Read(string text, ValidRange range, out double value)
+    public static string? Read(string text, ValidRange range, out double value, bool isOneOfSeveral = false)
     {
         const NumberStyles PlainNumber = NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint;
         bool isNumber = double.TryParse(text, PlainNumber, CultureInfo.InvariantCulture, out value);
         if (isNumber && double.IsFinite(value)) return range.Contains(value) ? null : $"{text} is outside {range}";
-        return text.Contains(',', StringComparison.Ordinal)
-            ? $"\"{text}\" is not a number: write a decimal point, as in {text.Replace(',', '.')}; several values are separated by spaces"
-            : $"\"{text}\" is not a number";
+        if (!text.Contains(',', StringComparison.Ordinal)) return $"\"{text}\" is not a number";
+        string several = isOneOfSeveral ? "; several values are separated by spaces" : "";
+        return $"\"{text}\" is not a number: use a point: {text.Replace(',', '.')}{several}";
     }
 
     /// <summary>A parser of options that take one number.</summary>
@@ -30,7 +31,7 @@ internal static class StrictNumber
 
     /// <summary>A parser of options that take one number or several.</summary>
     public static Func<ArgumentResult, double[]> Several(ValidRange range) =>
-        result => [.. result.Tokens.Select(token => Parse(result, token.Value, range))];
+        result => [.. result.Tokens.Select(token => Parse(result, token.Value, range, isOneOfSeveral: true))];
 
     /// <summary>A parser of options that take one whole number.</summary>
     public static Func<ArgumentResult, long> Whole(ValidRange range) => result =>
@@ -41,9 +42,9 @@ internal static class StrictNumber
         return (long)value;
     };
 
-    private static double Parse(ArgumentResult result, string text, ValidRange range)
+    private static double Parse(ArgumentResult result, string text, ValidRange range, bool isOneOfSeveral = false)
     {
-        if (Read(text, range, out double value) is { } problem)
+        if (Read(text, range, out double value, isOneOfSeveral) is { } problem)
             result.AddError($"{(result.Parent as OptionResult)?.Option.Name ?? result.Argument.Name}: {problem}");
         return value;
     }

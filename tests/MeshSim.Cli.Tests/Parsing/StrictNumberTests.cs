@@ -22,7 +22,16 @@ public sealed class StrictNumberTests
     [InlineData("2,4")]
     [InlineData("1,000")]
     public void A_comma_is_refused_with_what_would_be_right(string text) =>
-        StrictNumber.Read(text, Range, out _).Should().Contain("decimal point").And.Contain(text.Replace(',', '.'));
+        StrictNumber.Read(text, Range, out _).Should().Be($"\"{text}\" is not a number: use a point: {text.Replace(',', '.')}");
+
+    [Fact]
+    public void Where_several_values_may_stand_a_comma_may_have_been_meant_to_part_them() =>
+        StrictNumber.Read("0,30", Range, out _, isOneOfSeveral: true).Should().EndWith("use a point: 0.30; several values are separated by spaces");
+
+    [Fact]
+    public async Task An_option_of_one_value_asks_for_a_point_alone() =>
+        (await Run.Of("rehearse", Run.TwoRooms, "--correlation", "0,4")).ErrorLines.Should()
+            .Equal("error: --correlation: \"0,4\" is not a number: use a point: 0.4; see meshsim rehearse --help");
 
     [Theory]
     [InlineData("")]
