@@ -1,4 +1,5 @@
 using MeshSim.FloorPlans;
+using MeshSim.Radio;
 
 namespace MeshSim.Files.Tests;
 
@@ -49,6 +50,18 @@ public sealed class CataloguesTests
             .Should().Equal(("plasterboard", 0.0125), ("air", 0.075), ("plasterboard", 0.0125));
         Catalogues.ConstructionsByName[new ConstructionName("foil-faced-wall")].Stated.Select(loss => (loss.Frequency.Megahertz, loss.Loss.Value))
             .Should().Equal((433, 15), (868, 18), (2500, 22));
+    }
+
+    [Fact]
+    public void The_433_MHz_receiver_is_as_sensitive_as_its_source_says()
+    {
+        RadioProfile radio = Catalogues.Radios.Single(row => row.Name == "short-range-433");
+        Receiver receiver = new(radio);
+
+        double noiseAsksForDbm = (receiver.NoiseFloor + receiver.RequiredSinr).Dbm;
+        Math.Round(noiseAsksForDbm).Should().Be(-106);
+        receiver.RequiredLevel.Should().Be(radio.Sensitivity);
+        radio.Source.Should().Contain("about -106 dBm, so the sensitivity is what counts");
     }
 
     [Fact]
