@@ -13,6 +13,10 @@ internal sealed class LossCommand : Command, IHasExample
     /// <summary>Accepted angles between path and surface normal: at 90 degrees nothing enters the wall at all.</summary>
     public static readonly ValidRange AngleDegrees = new(0, 89.9, "degrees");
 
+    // The parser's own way to show several defaults joins them by bars, which nobody may type; so the descriptions name them.
+    private static readonly double[] DefaultMegahertz = [433.92, 868.4, 2440];
+    private static readonly double[] DefaultDegrees = [0, 30, 45, 60];
+
     /// <summary>Makes the shape.</summary>
     public LossCommand()
         : base("loss", "What a construction costs at each band and angle")
@@ -42,23 +46,21 @@ internal sealed class LossCommand : Command, IHasExample
     /// <summary>Carriers.</summary>
     public Option<double[]> Frequency { get; } = new("--frequency")
     {
-        Description = "Carriers, MHz",
+        Description = "Carriers, MHz [default: 433.92 868.4 2440]",
         HelpName = "MHZ",
         CustomParser = StrictNumber.Several(FrequencyMegahertz),
         AllowMultipleArgumentsPerToken = true,
         Arity = ArgumentArity.OneOrMore,
-        DefaultValueFactory = _ => [433.92, 868.4, 2440],
     };
 
     /// <summary>Angles.</summary>
     public Option<double[]> Angle { get; } = new("--angle")
     {
-        Description = "Angles between the path and straight through, degrees",
+        Description = "Angles between the path and straight through, degrees [default: 0 30 45 60]",
         HelpName = "DEGREES",
         CustomParser = StrictNumber.Several(AngleDegrees),
         AllowMultipleArgumentsPerToken = true,
         Arity = ArgumentArity.OneOrMore,
-        DefaultValueFactory = _ => [0, 30, 45, 60],
     };
 
     /// <summary>JSON instead of text.</summary>
@@ -66,6 +68,12 @@ internal sealed class LossCommand : Command, IHasExample
 
     /// <summary>A file for the result.</summary>
     public Option<string?> Out { get; } = SharedArguments.OutFile();
+
+    /// <summary>The carriers asked for, or the default ones, MHz.</summary>
+    public double[] FrequenciesOf(ParseResult parsed) => parsed.GetValue(Frequency) is { Length: > 0 } asked ? asked : DefaultMegahertz;
+
+    /// <summary>The angles asked for, or the default ones, degrees.</summary>
+    public double[] AnglesOf(ParseResult parsed) => parsed.GetValue(Angle) is { Length: > 0 } asked ? asked : DefaultDegrees;
 
     /// <inheritdoc/>
     public string Example => """

@@ -34,7 +34,7 @@ internal static class LossWork
         Construction construction = parsed.GetValue(shape.Layers) is { } layers
             ? OwnBuildUp(layers)
             : Find(parsed.GetRequiredValue(shape.Construction)!);
-        var losses = LossesJson.Of(construction, parsed.GetRequiredValue(shape.Frequency), parsed.GetRequiredValue(shape.Angle));
+        var losses = LossesJson.Of(construction, shape.FrequenciesOf(parsed), shape.AnglesOf(parsed));
         return json
             ? JsonText.Of(losses)
             : TextTable.Paragraph(Answer(losses, construction), width) + "\n" + TextTable.Render(LossesTable.Of(losses), width);

@@ -19,7 +19,7 @@ internal static class LossesTable
         Notes =
         [
             "Angle: degrees from straight through. Planning: what every command uses; the power averaged over both polarisations "
-            + "and over thicknesses within 10 %.",
+            + $"and over thicknesses within 10 %. Beyond {Figures.Plain(PlanningLoss.CapDegrees)} degrees it is held at its value there.",
             losses.Layers.IsEmpty
                 ? "The loss is stated, not computed, so there is no slab to solve."
                 : "Slab: the exact build-up with parallel faces, ITU-R P.2040.",
