@@ -27,12 +27,15 @@ internal static class StagedFile
         string staging = FormattableString.Invariant($"{full}.{Environment.ProcessId}.partial");
         try
         {
-            File.WriteAllBytes(staging, Encoding.UTF8.GetBytes(content));
-            File.Move(staging, full, overwrite: true);
+            Writing.To(path, () =>
+            {
+                File.WriteAllBytes(staging, Encoding.UTF8.GetBytes(content));
+                File.Move(staging, full, overwrite: true);
+            });
         }
         finally
         {
-            File.Delete(staging); // Nothing is there once it was moved.
+            if (File.Exists(staging)) File.Delete(staging);
         }
     }
 }

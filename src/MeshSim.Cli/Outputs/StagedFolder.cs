@@ -11,6 +11,7 @@ internal sealed class StagedFolder : IDisposable
 
     private const string ListHeading = "# Written by meshsim, which replaces this folder as a whole. Keep files of your own elsewhere.";
 
+    private readonly string path;
     private readonly string target;
     private readonly string staging;
     private readonly SortedSet<string> names = new(StringComparer.Ordinal);
@@ -21,10 +22,12 @@ internal sealed class StagedFolder : IDisposable
     public StagedFolder(string path)
     {
         if (path.Length == 0) throw new InputException("error: --out is empty; give the folder to make");
+        this.path = path;
         target = Path.TrimEndingDirectorySeparator(Path.GetFullPath(path));
         Refuse(target);
         string parent = Path.GetDirectoryName(target) ?? throw new InputException($"{path}: error: cannot be replaced");
         staging = Path.Combine(parent, FormattableString.Invariant($".{Path.GetFileName(target)}.{Environment.ProcessId}.partial"));
+        if (Directory.Exists(parent)) Writing.To(path, () => Directory.CreateDirectory(staging)); // Refused before the work begins.
     }
 
     /// <summary>Adds a file of bytes.</summary>
@@ -32,9 +35,12 @@ internal sealed class StagedFolder : IDisposable
     /// <param name="content">All of it.</param>
     public void Add(string name, byte[] content)
     {
-        Directory.CreateDirectory(staging);
         names.Add(name);
-        File.WriteAllBytes(Path.Combine(staging, name), content);
+        Writing.To(path, () =>
+        {
+            Directory.CreateDirectory(staging);
+            File.WriteAllBytes(Path.Combine(staging, name), content);
+        });
     }
 
     /// <summary>Adds a file of text, UTF-8 without a byte order mark.</summary>
@@ -47,9 +53,12 @@ internal sealed class StagedFolder : IDisposable
         Refuse(target); // The work may have taken a while.
         string old = staging + ".old";
         bool replaces = Directory.Exists(target);
-        if (replaces) Directory.Move(target, old);
-        Directory.Move(staging, target);
-        if (replaces) Directory.Delete(old, recursive: true);
+        Writing.To(path, () =>
+        {
+            if (replaces) Directory.Move(target, old);
+            Directory.Move(staging, target);
+            if (replaces) Directory.Delete(old, recursive: true);
+        });
     }
 
     /// <summary>Removes what was left incomplete, and puts an earlier output back if the last move failed.</summary>

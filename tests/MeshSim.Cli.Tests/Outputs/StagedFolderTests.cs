@@ -94,6 +94,16 @@ public sealed class StagedFolderTests
         make.Should().Throw<InputException>();
     }
 
+    [Fact]
+    public void A_place_that_cannot_be_written_is_named_as_it_was_given_before_the_work()
+    {
+        Assert.SkipUnless(OperatingSystem.IsLinux(), "only Linux has a folder that nobody may fill, whoever runs the tests");
+
+        Action make = () => new StagedFolder("/proc/x").Dispose();
+
+        make.Should().Throw<InputException>().WithMessage("/proc/x: error: cannot be written; is /proc read-only, full, or somebody else's?");
+    }
+
     private static void Fill(string path, string content)
     {
         using var folder = new StagedFolder(path);
