@@ -47,11 +47,11 @@ public static class HomeWriter
     private static void WriteFiles(Home home, string folder)
     {
         File.WriteAllText(Path.Combine(folder, HomeFileNames.Home), HomeText.Of(home));
-        TableFiles.WriteDevices(Path.Combine(folder, HomeFileNames.Devices), home.Devices);
+        TableFiles.WriteDevices(Path.Combine(folder, HomeFileNames.Devices), home.Devices, home.FloorPlan);
 
         // A home without a single outlet, assumed or not, keeps that in an empty table.
         if (home.Outlets.IsEmpty || !home.Outlets.All(outlet => outlet.IsAssumed))
-            TableFiles.WriteOutlets(Path.Combine(folder, HomeFileNames.Outlets), home.Outlets.Where(outlet => !outlet.IsAssumed));
+            TableFiles.WriteOutlets(Path.Combine(folder, HomeFileNames.Outlets), home.Outlets.Where(outlet => !outlet.IsAssumed), home.FloorPlan);
         if (!home.Readings.IsEmpty)
             TableFiles.WriteReadings(Path.Combine(folder, HomeFileNames.Readings), home.Readings);
     }

@@ -52,6 +52,7 @@ internal static class CoverageWords
     public static string Place(Home home, DeviceId id)
     {
         Device device = home.Devices.First(d => d.Id == id);
-        return Place(device.Storey, device.Room);
+        bool isOutdoors = device.Room is null && !home.FloorPlan.Storey(device.Storey).Rooms.IsEmpty;
+        return Place(device.Storey, device.Room) + (isOutdoors ? ", outdoors" : "");
     }
 }

@@ -24,12 +24,43 @@ internal static class BandNotices
             Say(place, $"the radio {radio.Name}", radio.TransmitPower, network, home, problems);
     }
 
-    /// <summary>Says when the power that a device states is above its limit.</summary>
-    public static void OfDevice(SourcePlace place, Device device, NetworkDocument network, HomeDocument home, DiagnosticList problems)
+    /// <summary>Says when the powers that devices of a network state are above its limit: one notice for all of them.</summary>
+    /// <param name="stated">Devices that state a power, each with the place of that power.</param>
+    /// <param name="network">Their network.</param>
+    /// <param name="home">The home.</param>
+    /// <param name="problems">Takes the notice.</param>
+    public static void OfDevices(
+        IEnumerable<(SourcePlace Place, Device Device)> stated,
+        NetworkDocument network,
+        HomeDocument home,
+        DiagnosticList problems)
     {
-        if (network.Radio is not { } radio || device.TransmitPower is not { } power || home.Region.Length == 0) return;
-        if (radio.Region is not { } region || region == home.Region) Say(place, KnownNames.Quote(device.Id.Value), power, network, home, problems);
+        if (network.Radio is not { } radio || home.Region.Length == 0 || (radio.Region is { } region && region != home.Region)) return;
+        (SourcePlace Place, Device Device, BandVerdict Verdict)[] strong =
+        [
+            .. stated.Select(one => (one.Place, one.Device, Verdict: Judge(one.Device.TransmitPower!.Value, network, home)))
+                .Where(one => !one.Verdict.IsAdmitted),
+        ];
+        if (strong.Length == 0) return;
+        if (strong is [var (place, device, _)])
+        {
+            Say(place, KnownNames.Quote(device.Id.Value), device.TransmitPower!.Value, network, home, problems);
+            return;
+        }
+
+        Frequency carrier = radio.Carrier(network.Channel);
+        string names = string.Join(", ", strong.Select(one => KnownNames.Quote(one.Device.Id.Value)));
+        string what = strong[0].Verdict.Row is null
+            ? $"send at {carrier}, in no band of {home.Region}"
+            : $"send above the limit of {home.Region} at {carrier}, by up to {strong.Max(one => one.Verdict.Excess)}";
+        problems.Notice(strong[0].Place, FormattableString.Invariant($"{strong.Length} devices {what}: {names}"), Help);
     }
+
+    private static BandVerdict Judge(PowerLevel power, NetworkDocument network, HomeDocument home) => BandCheck.Of(
+        network.Radio!,
+        network.Radio!.Carrier(network.Channel),
+        power,
+        Catalogues.BandLimits.Where(limit => limit.Region == home.Region));
 
     private static void Say(
         SourcePlace place,
@@ -40,7 +71,7 @@ internal static class BandNotices
         DiagnosticList problems)
     {
         Frequency carrier = network.Radio!.Carrier(network.Channel);
-        BandVerdict verdict = BandCheck.Of(network.Radio, carrier, power, Catalogues.BandLimits.Where(limit => limit.Region == home.Region));
+        BandVerdict verdict = Judge(power, network, home);
         if (verdict.IsAdmitted) return;
         string message = verdict.Row is null
             ? $"{what} sends at {carrier}, in no band of {home.Region}"

@@ -15,6 +15,9 @@ internal static class OutletTable
     /// <summary>Columns that may be there.</summary>
     public static readonly ImmutableArray<string> Optional = ["room", "circuit"];
 
+    /// <summary>Most outlets of a home: each is tried against every device.</summary>
+    public const int MostOutlets = 1000;
+
     /// <summary>The outlets that could be read, in the order written; null with an error when it is no table of outlets.</summary>
     /// <param name="file">The file.</param>
     /// <param name="home">What <c>home.yaml</c> says; null when nothing could be made of it.</param>
@@ -29,6 +32,7 @@ internal static class OutletTable
         DiagnosticList problems)
     {
         if (CsvTable.Read(file, Required, Optional, problems) is not { } table) return null;
+        if (RowLimit.IsExceeded(table, MostOutlets, "outlets", problems)) return null;
 
         RoomFinder rooms = new(storeys, home is { AreStoreysComplete: true }, problems);
         UniqueNames ids = new("outlet", problems);

@@ -10,7 +10,7 @@ namespace MeshSim.Files.Tables;
 /// <param name="Storey">Its storey.</param>
 /// <param name="Point">Its point.</param>
 /// <param name="HeightMetres">Its height above the floor, m.</param>
-/// <param name="Room">Its room; null where the storey has none.</param>
+/// <param name="Room">Its room; null outdoors, and where the storey has none.</param>
 internal readonly record struct FoundPlace(StoreyName Storey, PlanPoint Point, double HeightMetres, RoomName? Room);
 
 /// <summary>Reads the columns storey, x, y, height and room of a row and finds the place that they mean.</summary>
@@ -19,6 +19,9 @@ internal readonly record struct FoundPlace(StoreyName Storey, PlanPoint Point, d
 /// <param name="problems">Takes the errors and notices.</param>
 internal sealed class RoomFinder(IReadOnlyList<BuiltStorey>? storeys, bool areComplete, DiagnosticList problems)
 {
+    /// <summary>What stands in the place of a room for what is outside all of them. A room of that name comes first.</summary>
+    public const string Outdoors = "outdoors";
+
     private static readonly ValidRange HeightMetres = new(-100, 100, "m");
 
     /// <summary>The place that a row means; null with an error, or when the home could not be read.</summary>
@@ -60,7 +63,8 @@ internal sealed class RoomFinder(IReadOnlyList<BuiltStorey>? storeys, bool areCo
 
     private (PlanPoint Point, RoomName? Room)? Settle(RowReader row, BuiltStorey storey, PlanPoint point, string? stated)
     {
-        if (stated is not null && !storey.RoomNames.Contains(stated))
+        bool isOutdoors = Outdoors.Equals(stated, StringComparison.OrdinalIgnoreCase) && !storey.RoomNames.Contains(stated!);
+        if (stated is not null && !isOutdoors && !storey.RoomNames.Contains(stated))
         {
             problems.Error(
                 row.PlaceOf("room"),
@@ -70,7 +74,8 @@ internal sealed class RoomFinder(IReadOnlyList<BuiltStorey>? storeys, bool areCo
         }
 
         // Where something is wrong with the storey itself, its rooms decide nothing.
-        if (!storey.IsSound) return (point, stated is null ? null : new RoomName(stated));
+        if (!storey.IsSound) return (point, stated is null || isOutdoors ? null : new RoomName(stated));
+        if (isOutdoors) return ConfirmOutdoors(row, storey.Storey, point);
         if (storey.RoomNames.IsEmpty) return (point, null);
         return stated is null ? FindRoom(row, storey.Storey, point) : Confirm(row, storey.Storey, point, new(stated));
     }
@@ -80,6 +85,17 @@ internal sealed class RoomFinder(IReadOnlyList<BuiltStorey>? storeys, bool areCo
             ? $"{KnownNames.Quote(stated)} is on storey {KnownNames.Quote(elsewhere.Storey.Name.Value)}"
             : KnownNames.Help(stated, storey.RoomNames, "rooms");
 
+    private (PlanPoint Point, RoomName? Room)? ConfirmOutdoors(RowReader row, Storey storey, PlanPoint point)
+    {
+        if (storey.Rooms.FirstOrDefault(candidate => candidate.Outline.Contains(point)) is not { } room) return (point, null);
+        string where = room.Outline.Locate(PathPoint.At(point)) == Location.Inside ? "in" : "on a wall of";
+        problems.Error(
+            row.PlaceOf("room"),
+            $"the point {point} lies {where} {KnownNames.Quote(room.Name.Value)}, not outdoors",
+            "put the point outside, or name the room");
+        return null;
+    }
+
     private (PlanPoint Point, RoomName? Room)? Confirm(RowReader row, Storey storey, PlanPoint point, RoomName stated)
     {
         Room room = storey.Rooms.Single(candidate => candidate.Name == stated);
@@ -88,11 +104,13 @@ internal sealed class RoomFinder(IReadOnlyList<BuiltStorey>? storeys, bool areCo
             case Location.Inside: return (point, stated);
             case Location.OnOutline: return MoveInto(row, room, point);
             default:
-                string actual = storey.RoomAt(point) is { } other ? $"in {KnownNames.Quote(other.Name.Value)}" : "outside every room";
+                Room? other = storey.RoomAt(point);
+                string actual = other is null ? "outside every room" : $"in {KnownNames.Quote(other.Name.Value)}";
+                string outdoors = other is null ? $", or write {KnownNames.Quote(Outdoors)} as its room" : "";
                 problems.Error(
                     row.PlaceOf("room"),
                     $"the point {point} lies {actual}, not in {KnownNames.Quote(stated.Value)}",
-                    "put the point or the room right");
+                    "put the point or the room right" + outdoors);
                 return null;
         }
     }
@@ -109,7 +127,7 @@ internal sealed class RoomFinder(IReadOnlyList<BuiltStorey>? storeys, bool areCo
                 problems.Error(
                     row.PlaceOf("x"),
                     $"the point {point} lies outside every room",
-                    $"the rooms of {KnownNames.Quote(storey.Name.Value)} lie between {least} and {most}");
+                    $"the rooms of {KnownNames.Quote(storey.Name.Value)} lie between {least} and {most}; if it hangs outside, write {KnownNames.Quote(Outdoors)} as its room");
                 return null;
             case [var room]:
                 return room.Outline.Locate(PathPoint.At(point)) == Location.Inside ? (point, room.Name) : MoveInto(row, room, point);

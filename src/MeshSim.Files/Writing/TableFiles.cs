@@ -2,6 +2,8 @@ using System.Collections.Immutable;
 using CsvHelper;
 using MeshSim.Devices;
 using MeshSim.Files.Tables;
+using MeshSim.FloorPlans;
+using MeshSim.FloorPlans.Geometry;
 
 namespace MeshSim.Files.Writing;
 
@@ -14,7 +16,7 @@ internal static class TableFiles
         ["id", "name", "network", "kind", "power", "role", "storey", "x", "y", "height", "room", "mounting", "circuit", "switched_by", "tx_dbm", "note"];
 
     /// <summary>Writes <c>devices.csv</c>.</summary>
-    public static void WriteDevices(string path, IEnumerable<Device> devices) => Write(path, DeviceColumns, devices.Select(device => new[]
+    public static void WriteDevices(string path, IEnumerable<Device> devices, FloorPlan plan) => Write(path, DeviceColumns, devices.Select(device => new[]
     {
         device.Id.Value,
         device.Name == device.Id.Value ? "" : device.Name,
@@ -26,7 +28,7 @@ internal static class TableFiles
         YamlWords.Number(device.Point.XMetres),
         YamlWords.Number(device.Point.YMetres),
         YamlWords.Number(device.HeightMetres),
-        device.Room?.Value ?? "",
+        RoomOf(device.Room, plan.Storey(device.Storey), device.Point),
         device.Mounting.Name,
         device.Circuit ?? "",
         device.SwitchedBy ?? "",
@@ -35,7 +37,7 @@ internal static class TableFiles
     }));
 
     /// <summary>Writes <c>outlets.csv</c>.</summary>
-    public static void WriteOutlets(string path, IEnumerable<Outlet> outlets) =>
+    public static void WriteOutlets(string path, IEnumerable<Outlet> outlets, FloorPlan plan) =>
         Write(path, [.. OutletTable.Required, .. OutletTable.Optional], outlets.Select(outlet => new[]
         {
             outlet.Id.Value,
@@ -43,7 +45,7 @@ internal static class TableFiles
             YamlWords.Number(outlet.Point.XMetres),
             YamlWords.Number(outlet.Point.YMetres),
             YamlWords.Number(outlet.HeightMetres),
-            outlet.Room?.Value ?? "",
+            RoomOf(outlet.Room, plan.Storey(outlet.Storey), outlet.Point),
             outlet.Circuit ?? "",
         }));
 
@@ -56,6 +58,9 @@ internal static class TableFiles
             reading.Level is { } level ? YamlWords.Number(level.Dbm) : "",
             reading.Note,
         }));
+
+    private static string RoomOf(RoomName? room, Storey storey, PlanPoint point) =>
+        room?.Value ?? (storey.Rooms.IsEmpty || storey.Rooms.Any(candidate => candidate.Outline.Contains(point)) ? "" : RoomFinder.Outdoors);
 
     private static void Write(string path, ImmutableArray<string> columns, IEnumerable<string[]> rows)
     {

@@ -61,7 +61,7 @@ public sealed record Device
     /// <summary>Its height above the storey's floor, m.</summary>
     public required double HeightMetres { get; init; }
 
-    /// <summary>Its room; null where the storey has no rooms.</summary>
+    /// <summary>Its room; null outdoors, and where the storey has no rooms.</summary>
     public RoomName? Room { get; init; }
 
     /// <summary>How it is hidden.</summary>
@@ -95,7 +95,7 @@ public sealed record Outlet
     /// <summary>Its height above the storey's floor, m.</summary>
     public required double HeightMetres { get; init; }
 
-    /// <summary>Its room; null where the storey has no rooms.</summary>
+    /// <summary>Its room; null outdoors, and where the storey has no rooms.</summary>
     public RoomName? Room { get; init; }
 
     /// <summary>The mains circuit that feeds it, or null.</summary>
