@@ -1,3 +1,4 @@
+using System.Runtime.InteropServices;
 using MeshSim.FloorPlans.Geometry;
 
 namespace MeshSim.Propagation.Fields.Shadows;
@@ -70,7 +71,7 @@ internal sealed class FloorTerm
 
     private void LayOver(Scratch scratch)
     {
-        scratch.Borders.Sort(static (a, b) => a.Column.CompareTo(b.Column));
+        SortByColumn(CollectionsMarshal.AsSpan(scratch.Borders));
         scratch.IsMet.Clear();
         for (int i = 0; i < floors.Length; i++) scratch.IsMet.Add(item: false);
         int met = 0;
@@ -80,6 +81,18 @@ internal sealed class FloorTerm
             scratch.IsMet[floor] = !scratch.IsMet[floor];
             met += scratch.IsMet[floor] ? 1 : -1;
             if (met > 0 && scratch.Borders[i + 1].Column > column) AddRun(scratch, column, scratch.Borders[i + 1].Column - 1, met);
+        }
+    }
+
+    // Few and nearly in order: a general sort would take longer than all the rest of a row.
+    private static void SortByColumn(Span<(int Column, int Floor)> borders)
+    {
+        for (int i = 1; i < borders.Length; i++)
+        {
+            (int Column, int Floor) moved = borders[i];
+            int to = i;
+            for (; to > 0 && borders[to - 1].Column > moved.Column; to--) borders[to] = borders[to - 1];
+            borders[to] = moved;
         }
     }
 

@@ -43,17 +43,17 @@ internal static class RowKernel
         ref float to = ref MemoryMarshal.GetReference(lossesDb);
         ref int cell = ref MemoryMarshal.GetReference(cells);
         ref float square = ref MemoryMarshal.GetReference(squaredAlongX);
-        Vector256<int> sum = Vector256.Create(start);
+        Vector256<int> before = Vector256.Create(start);
         Vector256<float> rest = Vector256.Create(row.SquaredRest), least = Vector256.Create(law.LeastSquareMetres);
         Vector256<float> unit = Vector256.Create(law.DecibelsPerQuarter), constant = Vector256.Create(law.ConstantDb);
         Vector256<float> slope = Vector256.Create(law.SlopeDb);
         for (int i = 0; i < lossesDb.Length; i += Lanes)
         {
-            sum = RunningSum(ref Unsafe.Add(ref cell, i), sum);
+            Vector256<int> ofCells = RunningSum(ref Unsafe.Add(ref cell, i)), sum = ofCells + before;
+            before += Vector256.Shuffle(ofCells, Vector256.Create(7));
             Vector256<float> squared = Vector256.MaxNative(Vector256.LoadUnsafe(ref square, (nuint)i) + rest, least);
             Vector256<float> wallsDb = Vector256.MultiplyAddEstimate(Vector256.ConvertToSingle(sum), unit, constant);
             Vector256.MultiplyAddEstimate(Log2(squared), slope, wallsDb).StoreUnsafe(ref to, (nuint)i);
-            sum = Vector256.Shuffle(sum, Vector256.Create(7));
         }
     }
 
@@ -100,7 +100,7 @@ internal static class RowKernel
         {
             // Borders of one channel are few: between them the count stays what it is.
             bool isLevel = Vector256.LoadUnsafe(ref cell, (nuint)i) == Vector256<int>.Zero;
-            if (!isLevel) sum = RunningSum(ref Unsafe.Add(ref cell, i), sum);
+            if (!isLevel) sum += RunningSum(ref Unsafe.Add(ref cell, i));
             if (sum != Vector256<int>.Zero)
             {
                 Vector256<float> projection = Vector256.MultiplyAddEstimate(Vector256.LoadUnsafe(ref x, (nuint)i), normalX, across);
@@ -135,16 +135,16 @@ internal static class RowKernel
             lossesDb[i] += share * values[Math.Min((int)(inverses[i] * squaredRise * values.Length), values.Length - 1)];
     }
 
-    // The sum up to each of eight cells, given the sum before them in every lane; the cells become zero.
+    // The sum up to each of eight cells; the cells become zero.
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static Vector256<int> RunningSum(ref int cells, Vector256<int> before)
+    private static Vector256<int> RunningSum(ref int cells)
     {
         Vector256<int> sum = Vector256.LoadUnsafe(ref cells);
         Vector256<int>.Zero.StoreUnsafe(ref cells);
         sum += Vector256.Shuffle(sum, UpOne);
         sum += Vector256.Shuffle(sum, UpTwo);
         sum += Vector256.Shuffle(sum, UpFour);
-        return sum + before;
+        return sum;
     }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]

@@ -25,7 +25,8 @@ internal sealed class RowSummer
     private readonly bool[] isTouched;
     private readonly float[] lossesDb, alongX, squaredAlongX, inverses;
     private readonly FloorTerm.Scratch floors = new();
-    private readonly List<int> active = [];
+    private readonly List<ActiveLine>?[] active;
+    private readonly List<(int Line, uint Rows)> doubts = [];
 
     public RowSummer(ShadowScene scene)
     {
@@ -36,6 +37,7 @@ internal sealed class RowSummer
         // At least one cell beyond the last column, and no two rows of a strip at the same place of a 4 KB page.
         pitch = padded + 24;
         cells = new int[scene.Channels.Count][];
+        active = new List<ActiveLine>[scene.Channels.Count];
         isTouched = new bool[scene.Channels.Count];
         (lossesDb, alongX, squaredAlongX, inverses) = (new float[padded], new float[padded], new float[padded], new float[padded]);
     }
@@ -50,7 +52,7 @@ internal sealed class RowSummer
             (alongX[column], squaredAlongX[column]) = ((float)metres, (float)(metres * metres));
         }
 
-        active.Clear();
+        foreach (List<ActiveLine>? lines in active) lines?.Clear();
         for (int strip = 0; strip < firstStrip; strip++) Activate(shadows, strip, firstStrip * ShadowLines.StripRows);
         for (int strip = firstStrip; strip < endStrip; strip++)
         {
@@ -71,7 +73,10 @@ internal sealed class RowSummer
     {
         ReadOnlySpan<ShadowLine> lines = shadows.Lines;
         for (int line = shadows.FirstLine(strip); line >= 0; line = shadows.NextLine(line))
-            if (lines[line].Last >= firstRow) active.Add(line);
+        {
+            ref readonly ShadowLine border = ref lines[line];
+            if (border.Last >= firstRow) (active[border.Channel] ??= []).Add(new(border.Alpha, border.Beta, border.First, border.Last, border.Jump, line));
+        }
     }
 
     private Span<int> CellsOf(int channel)
@@ -82,20 +87,19 @@ internal sealed class RowSummer
 
     private void Scatter(ShadowLines shadows, int strip, int firstRow)
     {
-        ReadOnlySpan<ShadowLine> lines = shadows.Lines;
-        Span<int> among = CollectionsMarshal.AsSpan(active);
-        int kept = 0;
-        foreach (int index in among)
+        for (int channel = 0; channel < active.Length; channel++)
         {
-            ref readonly ShadowLine line = ref lines[index];
-            Span<int> strips = CellsOf(line.Channel);
-            uint doubtful = ScatterKernel.Scatter(strips, pitch, frame.Columns, line, firstRow);
-            for (; doubtful != 0; doubtful &= doubtful - 1)
-                Decide(shadows, index, firstRow, System.Numerics.BitOperations.TrailingZeroCount(doubtful));
-            if (line.Last >= firstRow + ShadowLines.StripRows) among[kept++] = index;
+            if (active[channel] is not { Count: > 0 } lines) continue;
+            int kept = ScatterKernel.Scatter(CellsOf(channel), new(pitch, frame.Columns, firstRow), CollectionsMarshal.AsSpan(lines), doubts);
+            foreach ((int line, uint rows) in doubts)
+            {
+                for (uint left = rows; left != 0; left &= left - 1)
+                    Decide(shadows, line, firstRow, System.Numerics.BitOperations.TrailingZeroCount(left));
+            }
+
+            CollectionsMarshal.SetCount(lines, kept);
         }
 
-        active.RemoveRange(kept, active.Count - kept);
         ReadOnlySpan<ShadowStep> steps = shadows.Steps;
         for (int index = shadows.FirstStep(strip); index >= 0; index = shadows.NextStep(index))
             CellsOf(steps[index].Channel)[((steps[index].Row - firstRow) * pitch) + steps[index].Column] += steps[index].Jump;

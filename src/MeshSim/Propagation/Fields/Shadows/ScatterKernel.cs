@@ -4,53 +4,75 @@ using System.Runtime.Intrinsics;
 
 namespace MeshSim.Propagation.Fields.Shadows;
 
+/// <summary>A border while strips pass over it, small enough that thousands stay in the cache.</summary>
+/// <param name="Alpha">Column coordinate on row 0.</param>
+/// <param name="Beta">Change of it from row to row.</param>
+/// <param name="First">First row.</param>
+/// <param name="Last">Last row.</param>
+/// <param name="Jump">Value on the right less value on the left.</param>
+/// <param name="Index">Which of all borders.</param>
+internal readonly record struct ActiveLine(double Alpha, double Beta, int First, int Last, int Jump, int Index);
+
+/// <summary>One strip of rows.</summary>
+/// <param name="Pitch">Cells from row to row, above the number of columns.</param>
+/// <param name="Columns">Number of columns.</param>
+/// <param name="FirstRow">Its first row.</param>
+internal readonly record struct StripFrame(int Pitch, int Columns, int FirstRow);
+
 /// <summary>Writes the jumps of borders into the difference rows of one strip, eight rows at a time.</summary>
 internal static class ScatterKernel
 {
-    private static readonly Vector256<int> BitOfLane = Vector256.Create(1, 2, 4, 8, 16, 32, 64, 128);
+    // Rows that a border does not cover write to spare cells, each border to others than the few before it: a processor that
+    // guesses which loads depend on which stores guesses wrong when the same cell is met again too soon.
+    private const int SparesPerRow = 16;
 
-    /// <summary>Cells of one channel's strip: the rows, then one cell per row for what falls outside.</summary>
-    public static int CellCount(int pitch) => (pitch + 1) * ShadowLines.StripRows;
+    /// <summary>Cells of one channel's strip: the rows, then the spare cells for what falls outside.</summary>
+    public static int CellCount(int pitch) => (pitch + SparesPerRow) * ShadowLines.StripRows;
 
     /// <summary>
-    /// Adds a border's jump right of it in every row of the strip that it covers. Rows in which rounding might decide are left
-    /// out and returned, for the exact decision.
+    /// Adds the jump of each border right of it in every row of the strip that it covers. Rows in which rounding might decide are
+    /// left out and listed, for the exact decision.
     /// </summary>
     /// <param name="cells">The channel's difference rows, of <see cref="CellCount"/>.</param>
-    /// <param name="pitch">Cells from row to row, above the number of columns.</param>
-    /// <param name="columns">Number of columns.</param>
-    /// <param name="line">The border.</param>
-    /// <param name="firstRow">First row of the strip.</param>
-    /// <returns>A bit for each row left out.</returns>
-    public static uint Scatter(Span<int> cells, int pitch, int columns, in ShadowLine line, int firstRow)
+    /// <param name="strip">The strip.</param>
+    /// <param name="lines">The borders that reach it; those that reach the next strip move to the front.</param>
+    /// <param name="doubts">Emptied and filled: the borders left out somewhere, with a bit for each row.</param>
+    /// <returns>How many reach the next strip.</returns>
+    public static int Scatter(Span<int> cells, StripFrame strip, Span<ActiveLine> lines, List<(int Line, uint Rows)> doubts)
     {
-        float slope = (float)line.Beta;
-        float atFirst = (float)(line.Alpha + (line.Beta * firstRow));
-
-        // Inside the grid all terms stay below columns + 8 |slope|, and each of the few roundings costs 2^-24 of that.
-        float doubt = (columns + (8 * Math.Abs(slope))) * (1f / (1 << 21));
-        Vector256<int> lanes = Vector256<int>.Indices;
-        Vector256<float> place = Vector256.MultiplyAddEstimate(
-            Vector256.Create(slope), Vector256<float>.Indices, Vector256.Create(atFirst));
-        Vector256<float> floor = Vector256.Floor(place);
-        Vector256<float> beyond = place - floor;
-        uint doubtful = (Vector256.LessThan(beyond, Vector256.Create(doubt))
-            | Vector256.GreaterThan(beyond, Vector256.Create(1 - doubt))).ExtractMostSignificantBits();
-
-        Vector256<float> clamped = Vector256.MaxNative(Vector256.MinNative(floor, Vector256.Create(columns - 1f)), Vector256.Create(-1f));
-        Vector256<int> at = Vector256.ConvertToInt32Native(clamped) + Vector256<int>.One + (lanes * pitch);
-        if (doubtful != 0 || line.First > firstRow || line.Last < firstRow + ShadowLines.StripRows - 1)
+        int kept = 0, lastRow = strip.FirstRow + ShadowLines.StripRows - 1;
+        doubts.Clear();
+        ref int cell = ref MemoryMarshal.GetReference(cells);
+        Vector256<int> lanes = Vector256<int>.Indices, rows = lanes + Vector256.Create(strip.FirstRow);
+        Vector256<int> nextCell = (lanes * strip.Pitch) + Vector256<int>.One, firstSpare = (lanes * SparesPerRow) + Vector256.Create(strip.Pitch * ShadowLines.StripRows);
+        Vector256<float> lastPlace = Vector256.Create(strip.Columns - 1f);
+        for (int i = 0; i < lines.Length; i++)
         {
-            Vector256<int> rows = lanes + Vector256.Create(firstRow);
+            ActiveLine line = lines[i];
+
+            // Without a branch: which borders end is as good as random.
+            lines[kept] = line;
+            kept += line.Last > lastRow ? 1 : 0;
+            float slope = (float)line.Beta, atFirst = (float)(line.Alpha + (line.Beta * strip.FirstRow));
+
+            // Inside the grid all terms stay below columns + 8 |slope|, and each of the few roundings costs 2^-24 of that.
+            float doubt = (strip.Columns + (8 * Math.Abs(slope))) * (1f / (1 << 21));
+            Vector256<float> place = Vector256.MultiplyAddEstimate(
+                Vector256.Create(slope), Vector256<float>.Indices, Vector256.Create(atFirst));
+            Vector256<float> floor = Vector256.Floor(place), beyond = place - floor;
+            Vector256<int> isSure = Vector256.GreaterThanOrEqual(beyond, Vector256.Create(doubt)).AsInt32()
+                & Vector256.LessThanOrEqual(beyond, Vector256.Create(1 - doubt)).AsInt32();
             Vector256<int> isCovered = Vector256.GreaterThanOrEqual(rows, Vector256.Create(line.First))
                 & Vector256.LessThanOrEqual(rows, Vector256.Create(line.Last));
-            doubtful &= isCovered.ExtractMostSignificantBits();
-            Vector256<int> isSure = Vector256.Equals(Vector256.Create((int)doubtful) & BitOfLane, Vector256<int>.Zero);
-            at = Vector256.ConditionalSelect(isCovered & isSure, at, lanes + Vector256.Create(pitch * ShadowLines.StripRows));
+            Vector256<float> clamped = Vector256.MaxNative(Vector256.MinNative(floor, lastPlace), Vector256.Create(-1f));
+            Vector256<int> spare = firstSpare + Vector256.Create(i % SparesPerRow);
+            Vector256<int> at = Vector256.ConditionalSelect(isCovered & isSure, Vector256.ConvertToInt32Native(clamped) + nextCell, spare);
+            AddAt(ref cell, at, line.Jump);
+            uint doubtful = Vector256.AndNot(isCovered, isSure).ExtractMostSignificantBits();
+            if (doubtful != 0) doubts.Add((line.Index, doubtful));
         }
 
-        AddAt(ref MemoryMarshal.GetReference(cells), at, line.Jump);
-        return doubtful;
+        return kept;
     }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]

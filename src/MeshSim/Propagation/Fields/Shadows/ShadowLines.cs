@@ -20,6 +20,12 @@ internal readonly record struct ShadowLine(double Alpha, double Beta, int First,
     public int Channel { get; init; }
 }
 
+/// <summary>A border parted into what lies in the grid and what lies left of it; what lies right of it matters to no point.</summary>
+/// <param name="Inside">The rows where it may lie in the grid.</param>
+/// <param name="FirstAtLeft">First row where it lies left of the grid.</param>
+/// <param name="LastAtLeft">Last such row; before the first when there is none.</param>
+internal readonly record struct ClippedLine(ShadowLine Inside, int FirstAtLeft, int LastAtLeft);
+
 /// <summary>What decides exactly on which side of a border a grid point lies, and what it gets when it lies on it.</summary>
 /// <param name="A">The border goes through the image of this place.</param>
 /// <param name="B">It has the direction from A to B.</param>
@@ -133,37 +139,42 @@ internal sealed class ShadowLines
     /// <summary>Adds a border. Where it has left the grid to the left it goes to the base, where to the right it goes away.</summary>
     public void AddLine(in ShadowLine line, in LineOrigin origin)
     {
-        int first = line.First, last = line.Last;
-        if (first > last || (line.Jump == 0 && origin.TieJump == 0)) return;
-        int inFirst = first, inLast = last;
-        if (!IsWithin(line.Alpha + (line.Beta * first)) || !IsWithin(line.Alpha + (line.Beta * last)))
-        {
-            if (line.Beta == 0)
-            {
-                if (line.Alpha < -1) AddRows(line.Channel, first, last, line.Jump);
-                return;
-            }
+        if (line.Jump != 0 || origin.TieJump != 0) Add(Clip(line, frame.Columns), line.Channel, line.Jump, origin);
+    }
 
-            // A column to spare on either side, so rounding decides nothing here.
-            double perColumn = 1 / line.Beta;
-            double atLeft = (-1 - line.Alpha) * perColumn, atRight = (frame.Columns - line.Alpha) * perColumn;
-            inFirst = Math.Max(first, ToRow(Math.Floor(Math.Min(atLeft, atRight))));
-            inLast = Math.Min(last, ToRow(Math.Ceiling(Math.Max(atLeft, atRight))));
-            if (line.Beta > 0) AddRows(line.Channel, first, Math.Min(last, inFirst - 1), line.Jump);
-            else AddRows(line.Channel, Math.Max(first, inLast + 1), last, line.Jump);
-            if (inFirst > inLast) return;
-        }
+    /// <summary>Adds a border that has been parted before.</summary>
+    public void Add(in ClippedLine clipped, int channel, int jump, in LineOrigin origin)
+    {
+        AddRows(channel, clipped.FirstAtLeft, clipped.LastAtLeft, jump);
+        if (clipped.Inside.First > clipped.Inside.Last) return;
 
-        isUsed[line.Channel] = true;
-        int strip = inFirst / StripRows;
+        isUsed[channel] = true;
+        int strip = clipped.Inside.First / StripRows;
         if (lineCount == lines.Length) Grow();
         nextLine[lineCount] = firstLineOfStrip[strip];
-        lines[lineCount] = line with { First = inFirst, Last = inLast };
+        lines[lineCount] = clipped.Inside with { Channel = channel, Jump = jump };
         origins[lineCount] = origin;
         firstLineOfStrip[strip] = lineCount++;
     }
 
-    private bool IsWithin(double place) => place >= -1 && place <= frame.Columns;
+    /// <summary>Parts a border into the rows where it may lie in the grid and those where it lies left of it.</summary>
+    public static ClippedLine Clip(in ShadowLine line, int columns)
+    {
+        (int first, int last) = (line.First, line.Last);
+        double atFirst = line.Alpha + (line.Beta * first), atLast = line.Alpha + (line.Beta * last);
+        if (first > last || (atFirst >= -1 && atFirst <= columns && atLast >= -1 && atLast <= columns)) return new(line, 0, -1);
+        if (line.Beta == 0) return line.Alpha < -1 ? new(line with { Last = first - 1 }, first, last) : new(line with { Last = first - 1 }, 0, -1);
+
+        // A column to spare on either side, so rounding decides nothing here.
+        double perColumn = 1 / line.Beta;
+        double atLeft = (-1 - line.Alpha) * perColumn, atRight = (columns - line.Alpha) * perColumn;
+        int inFirst = Math.Max(first, ToRow(Math.Floor(Math.Min(atLeft, atRight))));
+        int inLast = Math.Min(last, ToRow(Math.Ceiling(Math.Max(atLeft, atRight))));
+        ShadowLine inside = line with { First = inFirst, Last = inLast };
+        return line.Beta > 0
+            ? new(inside, first, Math.Min(last, inFirst - 1))
+            : new(inside, Math.Max(first, inLast + 1), last);
+    }
 
     private void Grow()
     {
@@ -180,10 +191,10 @@ internal sealed class ShadowLines
         return new(frame.ColumnOf(p.X + (((double)frame.OriginY - p.Y) * slope)), slope, first, last);
     }
 
-    /// <summary>The border through the image of a, in the direction from a to b.</summary>
-    public ShadowLine LineThrough(PlanPoint a, PlanPoint b, Scale scale, int first, int last)
+    /// <summary>The border through the image of a, in the direction from a to b. Without enlargement the transmitter does not matter.</summary>
+    public static ShadowLine LineThrough(GridFrame frame, PlanPoint transmitter, (PlanPoint A, PlanPoint B) ends, Scale scale, int first, int last)
     {
-        PlanPoint p = Transmitter.Plan;
+        (PlanPoint p, PlanPoint a, PlanPoint b) = (transmitter, ends.A, ends.B);
         double slope = (b.X - (double)a.X) / (b.Y - (double)a.Y), factor = scale.Factor;
         double x = p.X + (factor * ((double)a.X - p.X)), y = p.Y + (factor * ((double)a.Y - p.Y));
         double alpha = frame.ColumnOf(x + ((frame.OriginY - y) * slope));

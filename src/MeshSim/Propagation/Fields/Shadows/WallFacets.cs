@@ -15,27 +15,24 @@ internal sealed class WallFacets
 
     public WallFacets(FloorPlan plan, Storey storey, Func<ConstructionName, int> indexOf, LossChannels channels)
     {
-        List<List<WallPanel>> stacks = Stacks(plan, storey);
+        // From low to high y, so that what one strip of rows needs lies together in memory.
+        List<List<WallPanel>> stacks = [.. Stacks(plan, storey).OrderBy(stack => Math.Min(stack[0].Start.Y, stack[0].End.Y))];
         Levels = [.. stacks.SelectMany(stack => stack).SelectMany(panel => new[] { panel.Low, panel.High }).Distinct().Order()];
         layers = Math.Max(0, Levels.Length - 1);
         amounts = new ChannelAmount[stacks.Count * layers];
-        var vertexOf = new Dictionary<PlanPoint, int>();
+        IEnumerable<PlanPoint> ends = stacks.SelectMany(stack => new[] { stack[0].Start, stack[0].End });
+        Vertices = [.. ends.Distinct().OrderBy(point => point.Y).ThenBy(point => point.X)];
+        Dictionary<PlanPoint, int> vertexOf = Vertices.Select((point, i) => (point, i)).ToDictionary(pair => pair.point, pair => pair.i);
         (Starts, Ends) = (new int[stacks.Count], new int[stacks.Count]);
         for (int i = 0; i < stacks.Count; i++)
         {
-            Starts[i] = Index(stacks[i][0].Start);
-            Ends[i] = Index(stacks[i][0].End);
+            Starts[i] = vertexOf[stacks[i][0].Start];
+            Ends[i] = vertexOf[stacks[i][0].End];
             SetProfile(stacks[i], amounts.AsSpan(i * layers, layers));
         }
 
-        Vertices = [.. vertexOf.OrderBy(pair => pair.Value).Select(pair => pair.Key)];
         (IncidentFrom, Incident) = Incidence();
-
-        int Index(PlanPoint point)
-        {
-            if (!vertexOf.TryGetValue(point, out int index)) vertexOf.Add(point, index = vertexOf.Count);
-            return index;
-        }
+        HasAngles = Array.Exists(amounts, static amount => amount.Channel > 0);
 
         void SetProfile(List<WallPanel> stack, Span<ChannelAmount> profile)
         {
@@ -68,6 +65,9 @@ internal sealed class WallFacets
 
     /// <summary>Number of facets.</summary>
     public int Count => Starts.Length;
+
+    /// <summary>Whether any facet costs something that depends on the angle.</summary>
+    public bool HasAngles { get; }
 
     /// <summary>What a facet costs in a layer; nothing in layer −1.</summary>
     public ChannelAmount Amount(int facet, int layer) => layer < 0 ? default : amounts[(facet * layers) + layer];

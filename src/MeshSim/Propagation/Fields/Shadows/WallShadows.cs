@@ -14,14 +14,20 @@ internal sealed class WallShadows
 
     // Rows next to each vertex itself, which no transmitter changes.
     private readonly RowPlace[] ownRows;
-    private readonly sbyte[] sideOfTransmitter;
+
+    // Borders along the facets themselves, which no transmitter changes either but for the sign of their jump.
+    private readonly ClippedLine[] ownBorders;
+    private readonly (PlanPoint A, PlanPoint B)[] ends;
+    private readonly int[] sideOfTransmitter;
 
     public WallShadows(WallFacets facets, GridFrame frame)
     {
         this.facets = facets;
         this.frame = frame;
         ownRows = [.. facets.Vertices.Select(vertex => frame.RowsAt(vertex.Y, vertex.Y, Scale.One))];
-        sideOfTransmitter = new sbyte[facets.Count];
+        ends = [.. facets.Starts.Zip(facets.Ends, (a, b) => (facets.Vertices[a], facets.Vertices[b]))];
+        ownBorders = [.. Enumerable.Range(0, facets.Count).Select(OwnBorder)];
+        sideOfTransmitter = new int[facets.Count];
     }
 
     public void Cast(ShadowLines shadows)
@@ -29,11 +35,12 @@ internal sealed class WallShadows
         cuts.Set(facets, shadows.Transmitter.Z, frame.Z);
         if (cuts.IsEmpty) return;
 
+        PlanPoint p = shadows.Transmitter.Plan;
         for (int facet = 0; facet < facets.Count; facet++)
         {
-            PlanPoint a = Start(facet), b = End(facet), p = shadows.Transmitter.Plan;
+            (PlanPoint a, PlanPoint b) = ends[facet];
             int side = Math.Sign(Predicates.SignedArea(a, b, p));
-            sideOfTransmitter[facet] = (sbyte)side;
+            sideOfTransmitter[facet] = side;
             if (side == 0)
             {
                 CastFromOwnLine(shadows, facet);
@@ -49,9 +56,14 @@ internal sealed class WallShadows
             CastRays(shadows, vertex);
     }
 
-    private PlanPoint Start(int facet) => facets.Vertices[facets.Starts[facet]];
-
-    private PlanPoint End(int facet) => facets.Vertices[facets.Ends[facet]];
+    private ClippedLine OwnBorder(int facet)
+    {
+        (PlanPoint a, PlanPoint b) = ends[facet];
+        RowPlace atStart = ownRows[facets.Starts[facet]], atEnd = ownRows[facets.Ends[facet]];
+        int first = Math.Min(atStart.Above, atEnd.Above), last = Math.Max(atStart.Below, atEnd.Below);
+        if (a.Y == b.Y || first > last) return new(default(ShadowLine) with { Last = -1 }, 0, -1);
+        return ShadowLines.Clip(ShadowLines.LineThrough(frame, default, (a, b), Scale.One, first, last), frame.Columns);
+    }
 
     private RowPlace RowsAt(PlanPoint transmitter, int vertex, int cut) =>
         cut == 0 ? ownRows[vertex] : frame.RowsAt(transmitter.Y, facets.Vertices[vertex].Y, cuts.ScaleAt(cut));
@@ -59,7 +71,7 @@ internal sealed class WallShadows
     // What a row holds infinitely far to the left: there every path leaves the transmitter along the row.
     private void AddFarLeft(ShadowLines shadows, int facet, int side)
     {
-        PlanPoint a = Start(facet), b = End(facet);
+        (PlanPoint a, PlanPoint b) = ends[facet];
         int y = shadows.Transmitter.Plan.Y, low = Math.Min(a.Y, b.Y), high = Math.Max(a.Y, b.Y);
         bool isLeftOfTransmitter = side * Math.Sign((long)b.Y - a.Y) < 0;
         if (y < low || y > high || !isLeftOfTransmitter) return;
@@ -73,7 +85,7 @@ internal sealed class WallShadows
 
     private void CastEdges(ShadowLines shadows, int facet, int side)
     {
-        bool isLitOnLeft = side * Math.Sign((long)End(facet).Y - Start(facet).Y) > 0;
+        bool isLitOnLeft = side * Math.Sign((long)ends[facet].B.Y - ends[facet].A.Y) > 0;
         ChannelAmount beyond = facets.Amount(facet, cuts.LayerOf(0));
         ChannelAmount inside = facets.Amount(facet, cuts.LayerOfGrid);
         CastEdge(shadows, facet, 0, isLitOnLeft, default, inside with { Amount = inside.Amount / 2 }, beyond);
@@ -87,24 +99,30 @@ internal sealed class WallShadows
     private void CastEdge(
         ShadowLines shadows, int facet, int cut, bool isLitOnLeft, ChannelAmount near, ChannelAmount onBorder, ChannelAmount far)
     {
-        PlanPoint p = shadows.Transmitter.Plan;
-        RowPlace atStart = RowsAt(p, facets.Starts[facet], cut), atEnd = RowsAt(p, facets.Ends[facet], cut);
-        int first = Math.Min(atStart.Above, atEnd.Above), last = Math.Max(atStart.Below, atEnd.Below);
-        if (first > last) return;
-
-        (PlanPoint a, PlanPoint b, Scale scale) = (Start(facet), End(facet), cuts.ScaleAt(cut));
         (ChannelAmount left, ChannelAmount right) = isLitOnLeft ? (near, far) : (far, near);
-        ShadowLine line = shadows.LineThrough(a, b, scale, first, last);
+        if ((left.Amount | right.Amount | onBorder.Amount) == 0) return;
+        ClippedLine border = cut == 0 ? ownBorders[facet] : EnlargedBorder(shadows.Transmitter.Plan, facet, cut);
+        if (border.Inside.First > border.Inside.Last && border.FirstAtLeft > border.LastAtLeft) return;
+
+        (PlanPoint a, PlanPoint b) = ends[facet];
+        Scale scale = cuts.ScaleAt(cut);
         Add(left.Channel);
         if (right.Channel != left.Channel) Add(right.Channel);
         if (onBorder.Channel != left.Channel && onBorder.Channel != right.Channel) Add(onBorder.Channel);
 
         void Add(int channel)
         {
-            int atLeft = left.In(channel);
-            int jump = right.In(channel) - atLeft;
-            shadows.AddLine(line with { Channel = channel, Jump = jump }, new(a, b, scale, onBorder.In(channel) - atLeft));
+            int atLeft = left.In(channel), jump = right.In(channel) - atLeft, tieJump = onBorder.In(channel) - atLeft;
+            if (jump != 0 || tieJump != 0) shadows.Add(border, channel, jump, new(a, b, scale, tieJump));
         }
+    }
+
+    private ClippedLine EnlargedBorder(PlanPoint p, int facet, int cut)
+    {
+        RowPlace atStart = RowsAt(p, facets.Starts[facet], cut), atEnd = RowsAt(p, facets.Ends[facet], cut);
+        int first = Math.Min(atStart.Above, atEnd.Above), last = Math.Max(atStart.Below, atEnd.Below);
+        if (first > last) return new(default(ShadowLine) with { Last = -1 }, 0, -1);
+        return ShadowLines.Clip(ShadowLines.LineThrough(frame, p, ends[facet], cuts.ScaleAt(cut), first, last), frame.Columns);
     }
 
     private void CastRays(ShadowLines shadows, int vertex)
@@ -145,17 +163,17 @@ internal sealed class WallShadows
     {
         if (first > last || layer < 0) return;
         ReadOnlySpan<int> incident = facets.Incident.AsSpan(facets.IncidentFrom[vertex]..facets.IncidentFrom[vertex + 1]);
-        ShadowLine line = default;
+        PlanPoint p = shadows.Transmitter.Plan, v = facets.Vertices[vertex];
+        ClippedLine? border = null;
         for (int i = 0; i < incident.Length; i++)
         {
             int channel = facets.Amount(incident[i] >> 1, layer).Channel;
-            if (i > 0 && IsDone(incident[..i], layer, channel)) continue;
+            if (i > 0 && (!facets.HasAngles || IsDone(incident[..i], layer, channel))) continue;
             if (SumOf(incident[i..], layer, channel) is not (not 0 and var sum)) continue;
 
-            PlanPoint p = shadows.Transmitter.Plan, v = facets.Vertices[vertex];
-            if (line == default) line = shadows.RayThrough(v, first, last);
+            border ??= ShadowLines.Clip(shadows.RayThrough(v, first, last), frame.Columns);
             int jump = sign * sum;
-            shadows.AddLine(line with { Channel = channel, Jump = jump }, new(p, v, Scale.One, jump / 2));
+            shadows.Add(border.Value, channel, jump, new(p, v, Scale.One, jump / 2));
         }
     }
 
@@ -210,7 +228,8 @@ internal sealed class WallShadows
     // The transmitter stands on the facet's line: it weighs the same for every path that leaves the line, 0 along it.
     private void CastFromOwnLine(ShadowLines shadows, int facet)
     {
-        PlanPoint a = Start(facet), b = End(facet), p = shadows.Transmitter.Plan;
+        (PlanPoint a, PlanPoint b) = ends[facet];
+        PlanPoint p = shadows.Transmitter.Plan;
         long along = (((long)a.X - p.X) * ((long)b.X - p.X)) + (((long)a.Y - p.Y) * ((long)b.Y - p.Y));
         ChannelAmount full = facets.Amount(facet, cuts.LayerOfTransmitter);
         if (along > 0 || full.Amount == 0) return;
