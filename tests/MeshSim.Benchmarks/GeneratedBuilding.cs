@@ -28,7 +28,9 @@ public sealed record BuildingSize(string Name, double WidthMetres, double DepthM
 public sealed class GeneratedBuilding
 {
     private const double StoreyMetres = 2.75, CeilingMetres = 2.45;
-    private static readonly double[] TransmitterHeightsMetres = [0.3, 1.1, 1.9];
+    /// <summary>Heights at which devices hang.</summary>
+    public static readonly double[] HeightsMetres = [0.3, 1.1, 1.9];
+
     private readonly Random random;
 
     public GeneratedBuilding(BuildingSize size, bool isAngled, int seed = 1)
@@ -40,7 +42,7 @@ public sealed class GeneratedBuilding
         Transmitters = [.. Enumerable.Range(0, size.Transmitters).Select(_ => Plan.PositionOf(
             Plan.Storeys[random.Next(size.Storeys)].Name,
             PlanPoint.FromMetres(random.NextDouble() * size.WidthMetres, random.NextDouble() * size.DepthMetres),
-            TransmitterHeightsMetres[random.Next(TransmitterHeightsMetres.Length)]))];
+            HeightsMetres[random.Next(HeightsMetres.Length)]))];
     }
 
     public BuildingSize Size { get; }

@@ -21,6 +21,11 @@ public sealed class Workload
         Grids = [.. Building.Plan.Storeys.Select(storey => FieldGrid.Over(Building.Plan, storey.Name, size.GridStepMetres, ReceiverHeightMetres))];
         fields = [.. Grids.Select(Model.FieldsOver)];
         outputs = [.. Enumerable.Range(0, most).Select(_ => new float[Grids.Max(grid => grid.Count)])];
+        var random = new Random(2);
+        Devices = [.. Enumerable.Range(0, DeviceCountOf(size)).Select(_ => Building.Plan.PositionOf(
+            Building.Plan.Storeys[random.Next(size.Storeys)].Name,
+            PlanPoint.FromMetres(random.NextDouble() * size.WidthMetres, random.NextDouble() * size.DepthMetres),
+            GeneratedBuilding.HeightsMetres[random.Next(GeneratedBuilding.HeightsMetres.Length)]))];
         bruteForce = new(Building.Plan, Building.Constructions, Grids[0]);
     }
 
@@ -32,6 +37,12 @@ public sealed class Workload
 
     /// <summary>Link evaluations of one run.</summary>
     public long Links => Building.Transmitters.Length * Grids.Sum(grid => (long)grid.Count);
+
+    /// <summary>Places whose pairs are asked for.</summary>
+    public Position[] Devices { get; }
+
+    /// <summary>Pairs of devices.</summary>
+    public long Pairs => (long)Devices.Length * (Devices.Length - 1) / 2;
 
     public int Walls => Building.Plan.Storeys.Sum(storey => storey.Walls.Length);
 
@@ -50,6 +61,25 @@ public sealed class Workload
                 KernelFrom(Building.Transmitters[i], outputs[thread]);
         });
     }
+
+    /// <summary>All pairs of devices.</summary>
+    public void PairTotals(int threads) => Model.TotalsAmong(Devices, CancellationToken.None, threads);
+
+    /// <summary>Path by path from every stride-th device to all later ones. Returns its links.</summary>
+    public long TracerPairs(int stride)
+    {
+        long links = 0;
+        double sum = 0;
+        for (int from = 0; from < Devices.Length; from += stride)
+        {
+            for (int to = from + 1; to < Devices.Length; to++, links++) sum += Model.TotalBetween(Devices[from], Devices[to]).Value;
+        }
+
+        outputs[0][0] = (float)sum;
+        return links;
+    }
+
+    private static int DeviceCountOf(BuildingSize size) => size.Name switch { "S" => 60, "M" => 400, _ => 2000 };
 
     /// <summary>Writes as much output as <see cref="Kernel"/> with one thread, and nothing else: the limit of the memory.</summary>
     public void WriteAlone()

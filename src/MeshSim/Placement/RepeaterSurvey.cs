@@ -3,6 +3,7 @@ using MeshSim.Devices;
 using MeshSim.FloorPlans.Geometry;
 using MeshSim.Mesh;
 using MeshSim.Propagation;
+using MeshSim.Propagation.Pairs;
 using MeshSim.Quantities;
 using MeshSim.Radio;
 
@@ -35,6 +36,7 @@ public sealed record RepeaterSurvey(RepeaterProblem Problem, ImmutableArray<Devi
         ImmutableArray<Outlet> outlets = graph.Topology == Topology.Star ? [] : [.. home.Outlets.Where(outlet => HasPower(outlet, state))];
         Dictionary<(DeviceId, DeviceId), Decibels> linked = graph.Links.ToDictionary(link => (link.From, link.To), link => link.Margin);
         Position[] places = [.. devices.Select(home.PositionOf), .. outlets.Select(home.PositionOf)];
+        PairLosses losses = model.TotalsAmong(places, CancellationToken.None);
         LinkBudget budget = new(network.Radio, home.Parameters.Shadowing);
         Surroundings surroundings = new(home, network, model, budget);
         PowerLevel[] needed =
@@ -52,7 +54,7 @@ public sealed record RepeaterSurvey(RepeaterProblem Problem, ImmutableArray<Devi
             // Among devices the links are known, and must agree with the routes to the last digit.
             if (b < devices.Length) return linked[(devices[a].Id, devices[b].Id)];
             (PowerLevel power, Decibels mounting) = a < devices.Length ? EndAt(devices[a]) : (network.Radio.TransmitPower, Decibels.Zero);
-            Decibels loss = model.TotalBetween(places[a], places[b]) + mounting;
+            Decibels loss = losses[a, b] + mounting;
             return budget.Margin(power, network.Radio.TransmitPower, loss, needed[a], needed[b]);
         }
 

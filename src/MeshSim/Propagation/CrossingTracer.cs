@@ -38,6 +38,9 @@ public sealed class CrossingTracer
     /// <summary>The constructions that crossings refer to by index, in order of first use.</summary>
     public ImmutableArray<ConstructionName> Constructions { get; }
 
+    /// <summary>The walls of each storey, lowest first.</summary>
+    internal ReadOnlySpan<WallCrossings> Walls => walls;
+
     /// <summary>The floor structures, lowest first.</summary>
     internal ReadOnlySpan<FloorCrossings> Floors => floors;
 
@@ -71,6 +74,13 @@ public sealed class CrossingTracer
         var path = new TracedPath(from, to);
         foreach (WallCrossings storey in walls)
             storey.Visit(path, ref visitor);
+        VisitOthers(path, ref visitor);
+    }
+
+    /// <summary>Hands over everything but walls.</summary>
+    internal void VisitOthers<TVisitor>(in TracedPath path, ref TVisitor visitor)
+        where TVisitor : struct, ICrossingVisitor
+    {
         foreach (FloorCrossings floor in floors)
             floor.Visit(path, ref visitor);
         foreach (ObjectCrossings item in objects)

@@ -3,6 +3,7 @@ using MeshSim.FloorPlans;
 using MeshSim.FloorPlans.Geometry;
 using MeshSim.Materials;
 using MeshSim.Propagation.Fields;
+using MeshSim.Propagation.Pairs;
 using MeshSim.Propagation.Recommendations;
 using MeshSim.Quantities;
 
@@ -59,8 +60,12 @@ public sealed class LogDistance : IPathLossModel
     {
         var sum = new LossSum(curves);
         tracer.Visit(from, to, ref sum);
-        return new(DistanceLossDb(from.DistanceMetresTo(to)) + sum.OthersDb + (Cost231.FloorShare(sum.Floors) * sum.FloorsDb));
+        return new(TotalDb(from, to, sum));
     }
+
+    /// <inheritdoc/>
+    public PairLosses TotalsAmong(IReadOnlyList<Position> places, CancellationToken cancellation, int maximumThreads = -1) =>
+        new PathLossPairs(tracer, curves, TotalDb).Among(places, cancellation, maximumThreads);
 
     /// <summary>Prepares the path loss of whole grids: what <see cref="TotalBetween"/> gives at every point, many times faster.</summary>
     /// <param name="grid">Where the receivers are.</param>
@@ -76,26 +81,9 @@ public sealed class LogDistance : IPathLossModel
         },
         grid);
 
+    private double TotalDb(Position from, Position to, in LossSum sum) =>
+        DistanceLossDb(from.DistanceMetresTo(to)) + sum.OthersDb + (Cost231.FloorShare(sum.Floors) * sum.FloorsDb);
+
     private double DistanceLossDb(double distanceMetres) =>
         lossAtOneMetreDb + (decibelsPerDecade * Math.Log10(Math.Max(distanceMetres, FreeSpace.DistanceMetres.Min)));
-
-    private struct LossSum(LossCurve[] curves) : ICrossingVisitor
-    {
-        public double OthersDb, FloorsDb;
-        public int Floors;
-
-        public void Take(in Crossing crossing)
-        {
-            double lossDb = crossing.Weight * curves[crossing.Construction].At(crossing.Cosine).Value;
-            if (crossing.Kind == LossKind.Floor)
-            {
-                FloorsDb += lossDb;
-                Floors++;
-            }
-            else
-            {
-                OthersDb += lossDb;
-            }
-        }
-    }
 }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using MeshSim.FloorPlans;
 using MeshSim.FloorPlans.Geometry;
+using MeshSim.Propagation.Pairs;
 using MeshSim.Quantities;
 
 namespace MeshSim.Propagation;
@@ -70,4 +71,23 @@ public interface IPathLossModel
 
     /// <summary>The total of <see cref="Between"/> without the items: what a map asks a million times.</summary>
     Decibels TotalBetween(Position from, Position to) => Between(from, to).Total;
+
+    /// <summary><see cref="TotalBetween"/> for every pair of places, to the last bit, from the earlier to the later.</summary>
+    /// <param name="places">The places.</param>
+    /// <param name="cancellation">Ends the work early.</param>
+    /// <param name="maximumThreads">Most threads to use; −1 leaves it to the machine. The values do not depend on it.</param>
+    /// <exception cref="OperationCanceledException">The work was ended early.</exception>
+    PairLosses TotalsAmong(IReadOnlyList<Position> places, CancellationToken cancellation, int maximumThreads = -1)
+    {
+        ArgumentNullException.ThrowIfNull(places);
+
+        var losses = new PairLosses(places.Count);
+        var options = new ParallelOptions { CancellationToken = cancellation, MaxDegreeOfParallelism = maximumThreads };
+        Parallel.For(0, places.Count, options, from =>
+        {
+            Span<double> row = losses.After(from);
+            for (int i = 0; i < row.Length; i++) row[i] = TotalBetween(places[from], places[from + 1 + i]).Value;
+        });
+        return losses;
+    }
 }

@@ -3,6 +3,12 @@ using MeshSim.FloorPlans.Geometry;
 
 namespace MeshSim.Propagation;
 
+/// <summary>Panels of one row that stand one above the other.</summary>
+/// <param name="Row">Index of the row.</param>
+/// <param name="First">Index of the lowest panel.</param>
+/// <param name="Count">Number of panels.</param>
+internal readonly record struct PanelStack(int Row, int First, int Count);
+
 /// <summary>
 /// The wall panels of one storey, and which of them a path meets. Panels that lie exactly in one line, as those of an upright
 /// or level wall do, are asked about together first.
@@ -55,7 +61,39 @@ internal sealed class WallCrossings
         }
     }
 
+    /// <summary>Whether no path between two heights can meet any wall of the storey.</summary>
+    public bool IsClearBetween(int lowZ, int highZ) => highZ < low || lowZ >= high;
+
+    /// <summary>Panels one above the other, in the order in which paths are asked about them.</summary>
+    public IEnumerable<PanelStack> Stacks()
+    {
+        for (int row = 0; row < rows.Length; row++)
+        {
+            int end = rows[row].First + rows[row].Count;
+            for (int first = rows[row].First, next; first < end; first = next)
+            {
+                next = first + 1;
+                while (next < end && panels[next].Start == panels[first].Start && panels[next].End == panels[first].End) next++;
+                yield return new(row, first, next - first);
+            }
+        }
+    }
+
+    /// <summary>Where a stack stands on the plan.</summary>
+    public (PlanPoint Start, PlanPoint End) EndsOf(PanelStack stack) => (panels[stack.First].Start, panels[stack.First].End);
+
+    /// <summary>From where to where each panel of a stack reaches, and what it is built of.</summary>
+    public IEnumerable<(int Low, int High, int Construction)> PanelsOf(PanelStack stack) =>
+        Enumerable.Range(stack.First, stack.Count).Select(i => (panels[i].Low, panels[i].High, panels[i].Construction));
+
+    /// <summary>Hands over the panels of one stack that a path meets.</summary>
+    public void Visit<TVisitor>(in TracedPath path, PanelStack stack, ref TVisitor visitor)
+        where TVisitor : struct, ICrossingVisitor => VisitPanels(path, stack.Row, stack.First, stack.Count, ref visitor);
+
     private void VisitRow<TVisitor>(in TracedPath path, int index, ref TVisitor visitor)
+        where TVisitor : struct, ICrossingVisitor => VisitPanels(path, index, rows[index].First, rows[index].Count, ref visitor);
+
+    private void VisitPanels<TVisitor>(in TracedPath path, int index, int first, int count, ref TVisitor visitor)
         where TVisitor : struct, ICrossingVisitor
     {
         long sideOfFrom = Predicates.SignedArea(starts[index], ends[index], path.From.Plan);
@@ -66,7 +104,7 @@ internal sealed class WallCrossings
         ref readonly Row row = ref rows[index];
         var met = new PathPoint(path.From, path.To, Math.Abs(sideOfFrom), Math.Abs(sideOfFrom - sideOfTo));
         double height = path.From.Z + (met.Share * path.Dz);
-        foreach (ref readonly PanelFacts panel in panels.AsSpan(row.First, row.Count))
+        foreach (ref readonly PanelFacts panel in panels.AsSpan(first, count))
         {
             Side sideOfStart = Predicates.SideOf(path.From.Plan, path.To.Plan, panel.Start);
             Side sideOfEnd = Predicates.SideOf(path.From.Plan, path.To.Plan, panel.End);
