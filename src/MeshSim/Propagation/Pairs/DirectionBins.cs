@@ -15,6 +15,7 @@ internal sealed class DirectionBins
     private const float SpareBins = 0.01f, LargestSpan = 1.99f;
 
     private readonly StackTable stacks;
+    private readonly float[] directions;
     private readonly int[] firstBins, binCounts, endsOfBins, stacksOfBins, binOfEnd, ends;
     private int[] sortedStacks = new int[256];
 
@@ -24,6 +25,7 @@ internal sealed class DirectionBins
         Count = FewestBins;
         while (Count < MostBins && (long)Count * Count < 2L * stacks.Count) Count *= 2;
         (firstBins, binCounts, Areas) = (new int[stacks.Count], new int[stacks.Count], new float[stacks.Count]);
+        directions = new float[stacks.CornerX.Length];
         (endsOfBins, stacksOfBins) = (new int[Count + 1], new int[Count + 1]);
         (binOfEnd, ends) = (new int[endCount], new int[endCount]);
     }
@@ -67,7 +69,7 @@ internal sealed class DirectionBins
     public void SortStacks(PlanPoint place)
     {
         Place = place;
-        FarthestSteps = 0;
+        FindDirections();
         Array.Clear(stacksOfBins);
         for (int stack = 0; stack < stacks.Count; stack++)
         {
@@ -84,12 +86,25 @@ internal sealed class DirectionBins
         }
     }
 
+    private void FindDirections()
+    {
+        (int[] xs, int[] ys) = (stacks.CornerX, stacks.CornerY);
+        int farthest = 0;
+        for (int corner = 0; corner < directions.Length; corner++)
+        {
+            int dx = xs[corner] - Place.X, dy = ys[corner] - Place.Y;
+            farthest = Math.Max(farthest, Math.Max(Math.Abs(dx), Math.Abs(dy)));
+            directions[corner] = Direction(dx, dy);
+        }
+
+        FarthestSteps = farthest;
+    }
+
     private void FindBins(int stack)
     {
         int ax = stacks.StartX[stack] - Place.X, ay = stacks.StartY[stack] - Place.Y, bx = stacks.EndX[stack] - Place.X, by = stacks.EndY[stack] - Place.Y;
         long area = ((long)ax * by) - ((long)ay * bx);
         Areas[stack] = area;
-        FarthestSteps = Math.Max(FarthestSteps, Math.Max(Math.Max(Math.Abs(ax), Math.Abs(ay)), Math.Max(Math.Abs(bx), Math.Abs(by))));
         if (area == 0)
         {
             // In line with the stack: paths meet it only when the place is on it, and then in all directions.
@@ -98,7 +113,8 @@ internal sealed class DirectionBins
             return;
         }
 
-        float atStart = Direction(ax, ay), atEnd = Direction(bx, by), low = Math.Min(atStart, atEnd), span = Math.Abs(atStart - atEnd);
+        (int start, int end) = stacks.Corners[stack];
+        float atStart = directions[start], atEnd = directions[end], low = Math.Min(atStart, atEnd), span = Math.Abs(atStart - atEnd);
         if (span > Quadrants / 2) (low, span) = (Math.Max(atStart, atEnd), Quadrants - span);
         if (span > LargestSpan)
         {
@@ -121,6 +137,7 @@ internal sealed class DirectionBins
     private static float Direction(float dx, float dy)
     {
         float along = dy / (Math.Abs(dx) + Math.Abs(dy));
-        return dx >= 0 ? 1 + along : 3 - along;
+        float turned = dx >= 0 ? along : -along;
+        return turned + (dx >= 0 ? 1 : 3);
     }
 }

@@ -85,6 +85,8 @@ internal sealed class PathLossPairs
         // Between two heights in one layer every point of the path is in it, and a crossed stack costs what it costs there.
         bool isLevel = layer >= 0 && stacks.LayerAt(path.To.Z) == layer;
         PathFilter filter = screen.FilterOf(path);
+        if (isLevel && screen.IsKnown && screen.TryAddKnown(filter, ref sum.OthersDb)) return;
+
         for (int block = 0; block < screen.Length; block += StackScreen.Lanes)
         {
             (uint crossed, uint doubtful) = screen.Test(block, filter);

@@ -1,3 +1,6 @@
+using System.Buffers.Binary;
+using System.Numerics;
+using System.Runtime.CompilerServices;
 using System.Runtime.InteropServices;
 using System.Runtime.Intrinsics;
 
@@ -24,12 +27,14 @@ internal sealed class StackScreen
     private const float Far = 1e30f;
 
     private readonly float[] startX, startY, endX, endY, areas;
+    private readonly byte[] crossings;
     private float farthest;
 
     public StackScreen(int most)
     {
         int padded = most + Lanes;
         (startX, startY, endX, endY, areas) = (new float[padded], new float[padded], new float[padded], new float[padded], new float[padded]);
+        crossings = new byte[(padded / Lanes) + sizeof(ulong)];
         (Stacks, LossesDb) = (new int[padded], new double[padded]);
     }
 
@@ -42,11 +47,15 @@ internal sealed class StackScreen
     /// <summary>What each costs in the layer of the place.</summary>
     public double[] LossesDb { get; }
 
+    /// <summary>Whether all of them cost there what does not depend on the path.</summary>
+    public bool IsKnown { get; private set; }
+
     /// <summary>Takes the stacks of one bin.</summary>
     public void Load(StackTable table, DirectionBins bins, int bin, int layer)
     {
         farthest = bins.FarthestSteps;
         ReadOnlySpan<int> stacks = bins.StacksIn(bin);
+        bool isKnown = true;
         for (int i = 0; i < stacks.Length; i++)
         {
             int stack = stacks[i];
@@ -54,12 +63,15 @@ internal sealed class StackScreen
             float ax = table.StartX[stack] - bins.Place.X, ay = table.StartY[stack] - bins.Place.Y;
             float bx = table.EndX[stack] - bins.Place.X, by = table.EndY[stack] - bins.Place.Y;
 
-            // Turned so that the area is positive. A place on the stack's own line is never sure of anything.
-            if (area < 0) (ax, ay, bx, by, area) = (bx, by, ax, ay, -area);
-            else if (area == 0) (ax, ay, bx, by) = (0, 0, 0, 0);
-            (startX[i], startY[i], endX[i], endY[i], areas[i]) = (ax, ay, bx, by, area);
-            (Stacks[i], LossesDb[i]) = (stack, table.LossDb(stack, layer));
+            // Mirrored, if need be, so that the area is positive. A place on the stack's own line is never sure of anything.
+            float sign = (area > 0 ? 1f : 0f) - (area < 0 ? 1f : 0f);
+            (startX[i], startY[i], endX[i], endY[i], areas[i]) = (sign * ax, sign * ay, sign * bx, sign * by, sign * area);
+            double lossDb = table.LossDb(stack, layer);
+            (Stacks[i], LossesDb[i]) = (stack, lossDb);
+            isKnown &= !double.IsNaN(lossDb);
         }
+
+        IsKnown = isKnown;
 
         Length = (stacks.Length + Lanes - 1) / Lanes * Lanes;
         for (int i = stacks.Length; i < Length; i++) (startX[i], startY[i], endX[i], endY[i], areas[i]) = (0, 0, 0, 0, Far);
@@ -72,7 +84,36 @@ internal sealed class StackScreen
         return new(dx, dy, (Math.Abs(dx) + Math.Abs(dy)) * farthest * DoubtShare);
     }
 
+    /// <summary>
+    /// Adds the losses of all stacks that the path properly crosses, one after the other; nothing, and false, when any is doubtful.
+    /// All tests come before all sums, because how many of eight are crossed is as good as random.
+    /// </summary>
+    public bool TryAddKnown(PathFilter path, ref double sumDb)
+    {
+        uint doubtful = 0;
+        for (int block = 0; block < Length; block += Lanes)
+        {
+            (uint crossed, uint unsure) = Test(block, path);
+            doubtful |= unsure;
+            crossings[block / Lanes] = (byte)crossed;
+        }
+
+        if (doubtful != 0) return false;
+        crossings.AsSpan(Length / Lanes, sizeof(ulong)).Clear();
+        double sum = sumDb;
+        for (int block = 0; block < Length / Lanes; block += sizeof(ulong))
+        {
+            ulong left = BinaryPrimitives.ReadUInt64LittleEndian(crossings.AsSpan(block));
+            ref double lossesDb = ref LossesDb[block * Lanes];
+            for (; left != 0; left &= left - 1) sum += Unsafe.Add(ref lossesDb, BitOperations.TrailingZeroCount(left));
+        }
+
+        sumDb = sum;
+        return true;
+    }
+
     /// <summary>Which of eight stacks the path properly crosses for certain, and which are doubtful; the rest it does not meet.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public (uint Crossed, uint Doubtful) Test(int block, PathFilter path)
     {
         Vector256<float> dx = Vector256.Create(path.Dx), dy = Vector256.Create(path.Dy), doubt = Vector256.Create(path.Doubt);

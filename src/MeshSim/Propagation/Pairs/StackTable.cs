@@ -19,6 +19,10 @@ internal sealed class StackTable
         (PlanPoint Start, PlanPoint End)[] ends = [.. stacks.Select(walls.EndsOf)];
         (StartX, StartY) = ([.. ends.Select(pair => pair.Start.X)], [.. ends.Select(pair => pair.Start.Y)]);
         (EndX, EndY) = ([.. ends.Select(pair => pair.End.X)], [.. ends.Select(pair => pair.End.Y)]);
+        PlanPoint[] corners = [.. ends.SelectMany(pair => new[] { pair.Start, pair.End }).Distinct()];
+        (CornerX, CornerY) = ([.. corners.Select(corner => corner.X)], [.. corners.Select(corner => corner.Y)]);
+        Dictionary<PlanPoint, int> indexOf = corners.Select((corner, i) => (corner, i)).ToDictionary(pair => pair.corner, pair => pair.i);
+        Corners = [.. ends.Select(pair => (indexOf[pair.Start], indexOf[pair.End]))];
         levels = [.. stacks.SelectMany(walls.PanelsOf).SelectMany(panel => new[] { panel.Low, panel.High }).Distinct().Order()];
         int layers = Math.Max(0, levels.Length - 1);
         lossesDb = new double[stacks.Length * layers];
@@ -50,6 +54,15 @@ internal sealed class StackTable
 
     /// <summary>Where the stacks end, y.</summary>
     public int[] EndY { get; }
+
+    /// <summary>The places where stacks end, each once, x.</summary>
+    public int[] CornerX { get; }
+
+    /// <summary>The places where stacks end, each once, y.</summary>
+    public int[] CornerY { get; }
+
+    /// <summary>At which corner each stack starts and at which it ends.</summary>
+    public (int Start, int End)[] Corners { get; }
 
     /// <summary>The layer that holds a height, or −1.</summary>
     public int LayerAt(int z)
