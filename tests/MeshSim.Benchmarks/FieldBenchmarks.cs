@@ -30,6 +30,9 @@ public class FieldBenchmarks
     public void KernelOnTwoThreads() => work.Kernel(2);
 
     [Benchmark]
+    public void RowsOnTwoThreads() => work.KernelByRows(2);
+
+    [Benchmark]
     public void WriteAlone() => work.WriteAlone();
 
     [Benchmark]

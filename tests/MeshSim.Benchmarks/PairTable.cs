@@ -6,7 +6,7 @@ namespace MeshSim.Benchmarks;
 /// <summary>All pairs of devices: the best of several rounds by the clock on the wall, and the processor time of that many.</summary>
 public static class PairTable
 {
-    private const int WarmUps = 5, Rounds = 15;
+    private const int WarmUps = 2, Rounds = 7;
 
     public static void Print(TextWriter output, IEnumerable<BuildingSize> sizes)
     {

@@ -81,6 +81,13 @@ public sealed class Workload
 
     private static int DeviceCountOf(BuildingSize size) => size.Name switch { "S" => 60, "M" => 400, _ => 2000 };
 
+    /// <summary>All transmitters one after the other, the rows of each field shared among threads.</summary>
+    public void KernelByRows(int threads)
+    {
+        foreach (Position transmitter in Building.Transmitters)
+            foreach (PathLossFields grid in fields) grid.PathLoss(transmitter, outputs[0].AsMemory(0, grid.Grid.Count), CancellationToken.None, threads);
+    }
+
     /// <summary>Writes as much output as <see cref="Kernel"/> with one thread, and nothing else: the limit of the memory.</summary>
     public void WriteAlone()
     {

@@ -13,9 +13,23 @@ internal sealed class ShadowWorkspace(ShadowScene scene)
     public void Sum<TTaker>(Position transmitter, ref TTaker taker)
         where TTaker : struct, IRowTaker, allows ref struct
     {
+        Cast(transmitter);
+        SumBand(this, 0, 1, ref taker);
+    }
+
+    /// <summary>Casts the shadows of a transmitter; afterwards several workspaces can sum bands of rows from them at once.</summary>
+    public void Cast(Position transmitter)
+    {
         shadows.Start(transmitter);
         foreach (WallShadows caster in casters) caster.Cast(shadows);
         shadows.Finish();
-        summer.Sum(shadows, 0, ShadowLines.StripCount(scene.Frame.Rows), ref taker);
+    }
+
+    /// <summary>Hands over one of several bands of rows, from shadows that this or another workspace has cast.</summary>
+    public void SumBand<TTaker>(ShadowWorkspace cast, int band, int bands, ref TTaker taker)
+        where TTaker : struct, IRowTaker, allows ref struct
+    {
+        int strips = ShadowLines.StripCount(scene.Frame.Rows);
+        summer.Sum(cast.shadows, (int)((long)strips * band / bands), (int)((long)strips * (band + 1) / bands), ref taker);
     }
 }
