@@ -1,9 +1,11 @@
 using System.Collections.Immutable;
+using MeshSim.Cli.Answers;
 using MeshSim.Devices;
 using MeshSim.FloorPlans;
 using MeshSim.FloorPlans.Geometry;
 using MeshSim.Materials;
 using MeshSim.Mesh;
+using MeshSim.Mesh.Outages;
 using MeshSim.Placement;
 using MeshSim.Propagation;
 using MeshSim.Propagation.Fields;
@@ -75,6 +77,27 @@ internal static class Samples
             new() { Device = Lamp, Route = Route(12.5, Lamp, Plug, Stick), DisjointRoutes = 2, Command = new(0.975, 8.5, 12.25) },
             new() { Device = Shed, Route = null, DisjointRoutes = 0, NearestLink = Link(Lamp, Shed, 3.2) },
         ],
+    };
+
+    /// <summary>Everything about the network: the plug carries the lamp, and bedtime, which must hold, turns the plug off.</summary>
+    public static NetworkAnswer Answer => new(Coverage, Placement, [Map], Routers, Rehearsal);
+
+    private static Outage Bedtime { get; } = new(OutageKind.State, "bedtime", new() { Name = "bedtime", DevicesOff = [Plug], MustHold = true });
+
+    private static NetworkRouters Routers => new()
+    {
+        Coverage = Coverage,
+        Duties = [new() { Device = Plug, Relays = true, IsReached = true, Carries = [Lamp], NeededBy = [Lamp], LeavesOneWay = [], TakenBy = [Bedtime], MissedIn = [Bedtime] }],
+        NewRouters = [],
+        Considered = 0,
+    };
+
+    private static NetworkRehearsal Rehearsal => new()
+    {
+        Coverage = Coverage,
+        Options = new(),
+        Rehearsals = [new() { Outage = Bedtime, Off = [Plug], Dropped = [Lamp], LeftWithOneWay = [], Gained = [], Changed = [] }],
+        Chances = [],
     };
 
     /// <summary>One repeater in the shed serves the sensor there.</summary>

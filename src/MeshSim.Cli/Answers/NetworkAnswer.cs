@@ -10,7 +10,14 @@ namespace MeshSim.Cli.Answers;
 /// <param name="Coverage">Links and routes.</param>
 /// <param name="Placement">Where repeaters should go.</param>
 /// <param name="Maps">Where it is dark, a map for each storey asked for.</param>
-internal sealed record NetworkAnswer(NetworkCoverage Coverage, RepeaterPlacement Placement, ImmutableArray<MarginMap> Maps)
+/// <param name="Routers">Who carries it.</param>
+/// <param name="Rehearsal">What happens when something is off, and by chance.</param>
+internal sealed record NetworkAnswer(
+    NetworkCoverage Coverage,
+    RepeaterPlacement Placement,
+    ImmutableArray<MarginMap> Maps,
+    NetworkRouters Routers,
+    NetworkRehearsal Rehearsal)
 {
     /// <summary>Answers everything about one network.</summary>
     /// <param name="home">The home.</param>
@@ -22,6 +29,13 @@ internal sealed record NetworkAnswer(NetworkCoverage Coverage, RepeaterPlacement
     {
         NetworkMaps maps = NetworkMaps.Of(home, network, storeys, options, step);
         step($"Repeaters of {network.Name}");
-        return new(maps.Coverage, CoverageStudy.Repeaters(maps.Coverage, options), maps.Maps);
+        RepeaterPlacement placement = CoverageStudy.Repeaters(maps.Coverage, options);
+        step($"Routers and rehearsals of {network.Name}");
+        return new(
+            maps.Coverage,
+            placement,
+            maps.Maps,
+            ResilienceStudy.Routers(home, network, options),
+            ResilienceStudy.Rehearse(home, network, options, new()));
     }
 }

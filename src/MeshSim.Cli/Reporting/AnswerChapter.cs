@@ -11,7 +11,7 @@ internal static class AnswerChapter
 {
     /// <summary>The chapter as HTML.</summary>
     public static string Of(ReportContent content) =>
-        $"<div class=\"answer\">\n{ToBuy(content)}{Unserved(content)}</div>\n" + string.Concat(content.Answers.Select(Network));
+        $"<div class=\"answer\">\n{ToBuy(content)}{Unserved(content)}{AtRisk(content)}</div>\n" + string.Concat(content.Answers.Select(Network));
 
     private static string ToBuy(ReportContent content)
     {
@@ -35,6 +35,12 @@ internal static class AnswerChapter
         return left.Length == 0
             ? Html.Paragraph(adds ? "With that, every device has a reliable way to its coordinator." : "Every device has a reliable way to its coordinator as the home stands.")
             : Html.Paragraph("No repeater gives these a reliable way; move the device, its coordinator or what stands between:") + Html.List(left);
+    }
+
+    private static string AtRisk(ReportContent content)
+    {
+        string[] risks = [.. content.Answers.SelectMany(answer => RiskWords.Of(answer).Select(risk => $"{answer.Placement.Network}: {risk}."))];
+        return risks.Length == 0 ? "" : Html.Paragraph("At risk although it works as the home stands:") + Html.List(risks);
     }
 
     private static IEnumerable<string> Left(NetworkAnswer answer) =>

@@ -14,6 +14,8 @@ internal static class ReportPage
         ("answer", "What to do", AnswerChapter.Of),
         ("maps", "Where it is dark", MapsChapter.Of),
         ("routes", "How each device reaches its coordinator", FigureChapters.Routes),
+        ("routers", "Who carries the mesh", ResilienceChapters.Routers),
+        ("rehearsals", "What happens when something is off", ResilienceChapters.Rehearsals),
         ("links", "Who hears whom", FigureChapters.Links),
         ("air", "What the air allows", AirChapter.Of),
         ("outlets", "Outlets considered", FigureChapters.Outlets),

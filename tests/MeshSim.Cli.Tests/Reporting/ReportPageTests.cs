@@ -1,6 +1,5 @@
 using System.Text.RegularExpressions;
 using System.Xml.Linq;
-using MeshSim.Cli.Answers;
 using MeshSim.Cli.Reporting;
 
 namespace MeshSim.Cli.Tests.Reporting;
@@ -8,7 +7,7 @@ namespace MeshSim.Cli.Tests.Reporting;
 public sealed partial class ReportPageTests
 {
     private static readonly string Page = ReportPage.Of(new(
-        Samples.Home, ["home.yaml(3,1): notice: an edge was moved"], new(), [new NetworkAnswer(Samples.Coverage, Samples.Placement, [Samples.Map])]));
+        Samples.Home, ["home.yaml(3,1): notice: an edge was moved"], new(), [Samples.Answer]));
 
     [Fact]
     public void The_page_says_what_was_approved() => Approval.Verify(Page, "report.html");
@@ -16,11 +15,15 @@ public sealed partial class ReportPageTests
     [Fact]
     public void The_answer_comes_first_and_the_cautions_come_last()
     {
-        string[] expected = ["answer", "maps", "routes", "links", "air", "outlets", "assumptions", "cautions"];
+        string[] expected = ["answer", "maps", "routes", "routers", "rehearsals", "links", "air", "outlets", "assumptions", "cautions"];
 
         SectionId().Matches(Page).Select(match => match.Groups["id"].Value).Should().Equal(expected);
         Page.Should().Contain("Buy 1 mains repeater").And.Contain("1 of 3 devices has no reliable way to stick");
     }
+
+    [Fact]
+    public void What_is_at_risk_stands_with_what_to_do() =>
+        Page.Should().Contain("<li>plugs: bedtime must hold and drops lamp: plug carries it; replace plug by an always-on device, or bypass the switch.</li>");
 
     [Fact]
     public void Nothing_comes_from_elsewhere_and_nothing_runs() =>

@@ -1,0 +1,41 @@
+using MeshSim.Cli.Answers;
+using MeshSim.Mesh.Outages;
+using MeshSim.Mesh.Routers;
+
+namespace MeshSim.Cli.Wording;
+
+/// <summary>What is at risk although it works as the home stands, in sentences that say what to do.</summary>
+internal static class RiskWords
+{
+    /// <summary>
+    /// A sentence for each state that must hold and does not, such as "bedtime must hold and drops roof-window-contact:
+    /// landing-bulb carries it; replace landing-bulb by an always-on device, or bypass its switch", then one for each further
+    /// router that somebody needs.
+    /// </summary>
+    public static IEnumerable<string> Of(NetworkAnswer answer)
+    {
+        HashSet<RouterDuty> told = [];
+        foreach (Rehearsal broken in answer.Rehearsal.Broken)
+        {
+            RouterDuty[] missed = [.. answer.Routers.Duties.Where(duty => duty.MissedIn.Any(outage => outage.Name == broken.Outage.Name))];
+            told.UnionWith(missed);
+            yield return $"{broken.Outage.Name} must hold and drops {NameList.Short(broken.Dropped)}{Carried(broken, missed)}";
+        }
+
+        foreach (RouterDuty duty in answer.Routers.Duties.Where(duty => !told.Contains(duty)))
+        {
+            if (duty.Verdict == RouterVerdict.Replace) yield return $"{duty.Device}: {RouterWords.Why(duty)}; {Advice(duty.Device.Value)}";
+            if (duty.Verdict == RouterVerdict.Keep) yield return $"{duty.Device}: {RouterWords.Why(duty)}; keep it powered";
+        }
+    }
+
+    private static string Carried(Rehearsal broken, RouterDuty[] missed)
+    {
+        if (missed.Length == 0) return "";
+        string carriers = NameList.Spoken([.. missed.Select(duty => duty.Device.Value)]);
+        string carry = missed.Length == 1 ? "carries" : "carry", whom = broken.Dropped.Length == 1 ? "it" : "them";
+        return $": {carriers} {carry} {whom}; {Advice(carriers)}";
+    }
+
+    private static string Advice(string carriers) => $"replace {carriers} by an always-on device, or bypass the switch";
+}
