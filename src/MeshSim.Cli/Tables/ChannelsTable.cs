@@ -11,7 +11,7 @@ internal static class ChannelsTable
 {
     /// <summary>The table of a network's channels.</summary>
     public static Table Of(Network network, NetworkAir air) => new(
-        [new("Channel", true), new("MHz", true), new("Worst dBm", true), new("Median dBm", true), new("Out of reach", true), new("")],
+        [new("Channel", true), new("MHz", true), new("Worst dBm", true), new("Median dBm", true), new("No reliable way", true), new("")],
         [.. air.Channels.Select(channel => Row(network, air, channel))])
     {
         Notes =
