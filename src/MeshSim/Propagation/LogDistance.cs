@@ -65,7 +65,7 @@ public sealed class LogDistance : IPathLossModel
 
     /// <inheritdoc/>
     public PairLosses TotalsAmong(IReadOnlyList<Position> places, CancellationToken cancellation, int maximumThreads = -1) =>
-        new PathLossPairs(tracer, curves, TotalDb).Among(places, cancellation, maximumThreads);
+        new PathLossPairs(tracer, curves, TotalDb).Among(places, maximumThreads, cancellation);
 
     /// <summary>Prepares the path loss of whole grids: what <see cref="TotalBetween"/> gives at every point, many times faster.</summary>
     /// <param name="grid">Where the receivers are.</param>
@@ -81,7 +81,7 @@ public sealed class LogDistance : IPathLossModel
         },
         grid);
 
-    private double TotalDb(Position from, Position to, in LossSum sum) =>
+    private double TotalDb(Position from, Position to, LossSum sum) =>
         DistanceLossDb(from.DistanceMetresTo(to)) + sum.OthersDb + (Cost231.FloorShare(sum.Floors) * sum.FloorsDb);
 
     private double DistanceLossDb(double distanceMetres) =>

@@ -5,7 +5,7 @@ using MeshSim.Materials;
 namespace MeshSim.Propagation.Pairs;
 
 /// <summary>What a path costs in all, given what it crosses.</summary>
-internal delegate double TotalOfCrossings(Position from, Position to, in LossSum sum);
+internal delegate double TotalOfCrossings(Position from, Position to, LossSum sum);
 
 /// <summary>
 /// The path loss of every pair of places. For one end after the other the walls are sorted by direction; each other end then
@@ -26,7 +26,7 @@ internal sealed class PathLossPairs
         storeys = [.. tracer.Walls.ToArray().Select(walls => new StackTable(walls, curves))];
     }
 
-    public PairLosses Among(IReadOnlyList<Position> places, CancellationToken cancellation, int maximumThreads)
+    public PairLosses Among(IReadOnlyList<Position> places, int maximumThreads, CancellationToken cancellation)
     {
         ArgumentNullException.ThrowIfNull(places);
 

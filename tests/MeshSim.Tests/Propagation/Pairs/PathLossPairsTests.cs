@@ -1,5 +1,4 @@
 using CsCheck;
-using MeshSim.FloorPlans;
 using MeshSim.FloorPlans.Geometry;
 using MeshSim.Propagation;
 using MeshSim.Propagation.Pairs;
