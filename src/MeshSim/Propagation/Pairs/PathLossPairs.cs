@@ -71,32 +71,32 @@ internal sealed class PathLossPairs
             {
                 ReadOnlySpan<int> ends = bins.EndsIn(bin);
                 if (ends.IsEmpty) continue;
-                workspace.Screen.Load(stacks, bins, bin, layer);
+                workspace.Kernel.Load(stacks, bins, bin, layer);
                 foreach (int to in ends)
-                    SumPath(stacks, new TracedPath(places[from], places[to]), layer, workspace.Screen, ref workspace.Sums[to]);
+                    SumPath(stacks, new TracedPath(places[from], places[to]), layer, workspace.Kernel, ref workspace.Sums[to]);
             }
         }
     }
 
-    private static void SumPath(StackTable stacks, in TracedPath path, int layer, StackScreen screen, ref LossSum sum)
+    private static void SumPath(StackTable stacks, in TracedPath path, int layer, StackKernel kernel, ref LossSum sum)
     {
         if (stacks.Walls.IsClearBetween(path.LowZ, path.HighZ)) return;
 
         // Between two heights in one layer every point of the path is in it, and a crossed stack costs what it costs there.
         bool isLevel = layer >= 0 && stacks.LayerAt(path.To.Z) == layer;
-        PathFilter filter = screen.FilterOf(path);
-        if (isLevel && screen.IsKnown && screen.TryAddKnown(filter, ref sum.OthersDb)) return;
+        PathFilter filter = kernel.FilterOf(path);
+        if (isLevel && kernel.IsKnown && kernel.TryAddKnown(filter, ref sum.OthersDb)) return;
 
-        for (int block = 0; block < screen.Length; block += StackScreen.Lanes)
+        for (int block = 0; block < kernel.Length; block += StackKernel.Lanes)
         {
-            (uint crossed, uint doubtful) = screen.Test(block, filter);
+            (uint crossed, uint doubtful) = kernel.Test(block, filter);
             for (uint left = crossed | doubtful; left != 0; left &= left - 1)
             {
                 int at = block + BitOperations.TrailingZeroCount(left);
                 bool isSure = (doubtful & left & (~left + 1)) == 0;
-                double lossDb = screen.LossesDb[at];
+                double lossDb = kernel.LossesDb[at];
                 if (isLevel && isSure && !double.IsNaN(lossDb)) sum.OthersDb += lossDb;
-                else stacks.Visit(path, screen.Stacks[at], ref sum);
+                else stacks.Visit(path, kernel.Stacks[at], ref sum);
             }
         }
     }
@@ -105,6 +105,6 @@ internal sealed class PathLossPairs
     {
         public readonly LossSum[] Sums = new LossSum[ends];
         public readonly DirectionBins[] Bins = [.. storeys.Select(stacks => new DirectionBins(stacks, ends))];
-        public readonly StackScreen Screen = new(storeys.Max(stacks => stacks.Count));
+        public readonly StackKernel Kernel = new(storeys.Max(stacks => stacks.Count));
     }
 }

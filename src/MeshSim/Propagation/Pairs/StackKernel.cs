@@ -13,7 +13,7 @@ namespace MeshSim.Propagation.Pairs;
 internal readonly record struct PathFilter(float Dx, float Dy, float Doubt);
 
 /// <summary>The stacks of one direction as seen from one place, tested eight at a time.</summary>
-internal sealed class StackScreen
+internal sealed class StackKernel
 {
     /// <summary>Stacks tested at a time.</summary>
     public const int Lanes = 8;
@@ -30,7 +30,7 @@ internal sealed class StackScreen
     private readonly byte[] crossings;
     private float farthest;
 
-    public StackScreen(int most)
+    public StackKernel(int most)
     {
         int padded = most + Lanes;
         (startX, startY, endX, endY, areas) = (new float[padded], new float[padded], new float[padded], new float[padded], new float[padded]);
