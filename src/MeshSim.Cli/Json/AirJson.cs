@@ -9,12 +9,12 @@ internal sealed record AirJson(
     int Channel, int? BestChannel, ImmutableArray<ChannelJson> Channels, double CoordinatorNoiseRiseDb, DutyJson? Duty)
 {
     /// <summary>The record of a network's air.</summary>
-    public static AirJson Of(NetworkCoverage coverage, NetworkAir air) => new(
+    public static AirJson Of(NetworkCoverage coverage, NetworkAir air, double pollSeconds) => new(
         coverage.Network.Channel,
         air.BestChannel,
         [.. air.Channels.Select(ChannelJson.Of)],
         coverage.Network.HubNoise.Value,
-        DutyJson.Of(air));
+        DutyJson.Of(air, pollSeconds));
 }
 
 /// <summary>What Wi-Fi leaves of one channel.</summary>
@@ -32,15 +32,19 @@ internal sealed record DutyJson(
     double AcknowledgementMilliseconds,
     int FramesPerHour,
     int DevicesPolled,
+    double PollSeconds,
+    double PollingShare,
     double ShortestPollSeconds)
 {
     /// <summary>The record of a network's budget; null where there is no limit.</summary>
-    public static DutyJson? Of(NetworkAir air) => air.Duty is not { } duty ? null : new(
+    public static DutyJson? Of(NetworkAir air, double pollSeconds) => air.Duty is not { } duty ? null : new(
         duty.Rule,
         duty.DutyCycle,
         duty.FrameMilliseconds,
         duty.AcknowledgementMilliseconds,
         duty.FramesPerHour,
         air.Polled,
+        pollSeconds,
+        duty.PollingShare(air.Polled, pollSeconds),
         duty.ShortestPollSeconds(air.Polled));
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using MeshSim.Cli.Wording;
 using MeshSim.Mesh;
 using MeshSim.Propagation;
 using MeshSim.Radio;
@@ -10,12 +11,14 @@ namespace MeshSim.Cli.Json;
 internal sealed record LinksJson(string Home, ModelName Model, string Network, ImmutableArray<LinkJson> Links, AirJson Air)
 {
     /// <summary>The record of a coverage.</summary>
-    public static LinksJson Of(NetworkCoverage coverage) => new(
+    /// <param name="coverage">Links and routes of the network.</param>
+    /// <param name="pollSeconds">How often the polling that is costed asks each device, s.</param>
+    public static LinksJson Of(NetworkCoverage coverage, double pollSeconds = AirWords.UsualPollSeconds) => new(
         coverage.Home.Name,
         coverage.Model,
         coverage.Network.Name.Value,
         [.. coverage.Links.Select(LinkJson.Of)],
-        AirJson.Of(coverage, AirStudy.Run(coverage)));
+        AirJson.Of(coverage, AirStudy.Run(coverage), pollSeconds));
 }
 
 /// <summary>One link. The losses sum to <see cref="PathLossDb"/>.</summary>

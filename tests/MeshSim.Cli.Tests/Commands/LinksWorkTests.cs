@@ -53,6 +53,24 @@ public sealed class LinksWorkTests
     }
 
     [Fact]
+    public async Task Asking_twice_as_often_takes_twice_the_time_on_the_air()
+    {
+        string terrace = Path.Combine(Run.Root, "floorplans", "quay-terrace");
+        Run text = await Run.Of("links", terrace, "--network", "lighting", "--poll", "30");
+        double atThirty = await ShareAt("30"), atSixty = await ShareAt("60");
+
+        text.Output.Should().Contain("devices every 30 s takes");
+        atThirty.Should().BeApproximately(2 * atSixty, RoundingDb);
+        (await Run.Of("links", terrace, "--poll", "0")).Code.Should().Be((int)ExitCode.BadInput);
+
+        async Task<double> ShareAt(string seconds)
+        {
+            Run run = await Run.Of("links", terrace, "--network", "lighting", "--poll", seconds, "--json");
+            return run.Json.GetProperty("air").GetProperty("duty").GetProperty("pollingShare").GetDouble();
+        }
+    }
+
+    [Fact]
     public async Task A_device_that_is_off_has_no_links()
     {
         Run run = await Run.Of("links", Run.TwoRooms, "--network", "plugs", "--state", "night", "--json");
