@@ -48,6 +48,10 @@ public sealed class StateGraphs
     /// <exception cref="ArgumentException">The state opens a door that the home does not have.</exception>
     public Commands CommandsIn(State? state) => OfDoors(state).Commands;
 
+    /// <summary>The graph with every device on and the doors of a state; the same object for states with the same doors.</summary>
+    /// <exception cref="ArgumentException">The state opens a door that the home does not have.</exception>
+    public MeshGraph WithAllPower(State? state) => OfDoors(state).Graph;
+
     /// <summary>The path-loss model with the doors of a state.</summary>
     /// <exception cref="ArgumentException">The state opens a door that the home does not have.</exception>
     public IPathLossModel ModelIn(State? state) => PathLossModels.Create(

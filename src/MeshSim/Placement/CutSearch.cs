@@ -151,22 +151,26 @@ internal sealed class CutSearch : IDisposable
     private IEnumerable<int[]> MissedBy(Func<ReachGoal, IEnumerable<int[]>> cuts) => goals.SelectMany(cuts);
 
     /// <summary>
-    /// Leaves out each outlet in whose place another one, still in and no dearer, hears everything that it hears. One after the
-    /// other from the last, so that of equal ones the first stays.
+    /// Leaves out each outlet in whose place another one, still in and no dearer, can do in every goal; where the loss of an outlet
+    /// must be survived, two others, so that one is left when the other is lost. One after the other from the last, so that of equal
+    /// ones the first stays.
     /// </summary>
     private bool[] Candidates()
     {
         bool[] isIn = new bool[costs.Length];
         Array.Fill(isIn, true);
-        RepeaterProblem problem = goals[0].Graph.Problem;
+        ReachGoal[] withAllOutlets = [.. goals.Where(goal => !goal.LosesOutlet)];
+        int wanted = withAllOutlets.Length == goals.Count ? 1 : 2;
         for (int outlet = costs.Length - 1; outlet >= 0; outlet--)
         {
-            for (int other = 0; other < costs.Length && isIn[outlet]; other++)
-                isIn[outlet] = other == outlet || !isIn[other] || costs[other] > costs[outlet] || !Replaces(other, outlet);
+            int found = 0;
+            for (int other = 0; other < costs.Length && found < wanted; other++)
+                if (other != outlet && isIn[other] && costs[other] <= costs[outlet] && Replaces(other, outlet)) found++;
+            isIn[outlet] = found < wanted;
         }
 
         return isIn;
 
-        bool Replaces(int other, int outlet) => goals.All(goal => goal.Graph.HearsAllOf(problem.NodeOf(other), problem.NodeOf(outlet)));
+        bool Replaces(int other, int outlet) => Array.TrueForAll(withAllOutlets, goal => goal.CanReplace(other, outlet));
     }
 }

@@ -30,5 +30,8 @@ internal sealed class NodeSet
     /// <summary>A set of the same nodes.</summary>
     public NodeSet Copy() => new([.. Words]);
 
+    /// <summary>The nodes of this set that another one lacks.</summary>
+    public NodeSet Without(NodeSet other) => new([.. Words.Select((word, index) => word & ~other.Words[index])]);
+
     private static ulong Bit(int node) => 1UL << (node % BitsPerWord);
 }

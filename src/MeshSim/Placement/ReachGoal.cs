@@ -7,19 +7,24 @@ internal sealed class ReachGoal
 {
     private readonly CutFinder finder;
     private readonly int[] hops;
-    private readonly Dictionary<int, int[]> outletsByDevice = [];
-    private readonly Dictionary<int, int[]> outletsFromCoordinator = [];
+    private readonly NodeSet absent;
+    private readonly int? lostOutlet;
+    private readonly Lazy<int[]> hopsWithAll;
+    private readonly Dictionary<int, (int[] ByDevice, int[] FromCoordinator)> usefulTo = [];
 
     /// <summary>Sets the goal.</summary>
     /// <param name="graph">The links that count.</param>
-    /// <param name="devices">The devices to reach; each can be reached when every outlet is chosen.</param>
-    public ReachGoal(ReachGraph graph, IEnumerable<int> devices)
+    /// <param name="demand">In which case.</param>
+    /// <param name="devices">The devices to reach, some of the demand's; each can be reached when every outlet is chosen.</param>
+    public ReachGoal(ReachGraph graph, Demand demand, IEnumerable<int> devices)
     {
         Graph = graph;
+        absent = demand.Absent;
+        lostOutlet = demand.LostOutlet;
         finder = new CutFinder(graph);
         hops = new int[graph.Problem.NodeCount];
-        Devices = HardestOf(graph, [.. devices]);
-        Prepare();
+        hopsWithAll = new(() => demand.Hops(graph, graph.EverythingChosen()));
+        Devices = HardestOf(graph, demand, [.. devices]);
     }
 
     /// <summary>The links that count.</summary>
@@ -28,13 +33,27 @@ internal sealed class ReachGoal
     /// <summary>The devices to reach, without those that are reached whenever another one is.</summary>
     public ImmutableArray<int> Devices { get; }
 
-    /// <summary>Whether every device is reached.</summary>
+    /// <summary>Whether the goal is to do without an outlet.</summary>
+    public bool LosesOutlet => lostOutlet is not null;
+
+    /// <summary>
+    /// Whether every device is reached. The loss of an outlet that is not chosen changes nothing: whether the goal without that
+    /// loss is met is not asked again.
+    /// </summary>
     public bool IsMet(NodeSet passing)
     {
-        Graph.CountHops(Graph.Problem.Coordinator, passing, hops);
+        if (lostOutlet is { } lost && !passing.Contains(lost)) return true;
+        Graph.CountHops(Graph.Problem.Coordinator, passing.Without(absent), hops);
         foreach (int device in Devices)
             if (hops[device] > Graph.Problem.HopLimit) return false;
         return true;
+    }
+
+    /// <summary>Whether an outlet can stand in for another one: it has power and hears whatever the other hears.</summary>
+    public bool CanReplace(int outlet, int other)
+    {
+        int node = Graph.Problem.NodeOf(outlet), otherNode = Graph.Problem.NodeOf(other);
+        return Graph.HearsAllOf(node, otherNode) && (!absent.Contains(node) || absent.Contains(otherNode));
     }
 
     /// <summary>
@@ -44,10 +63,12 @@ internal sealed class ReachGoal
     /// <param name="chosen">The chosen outlets with the devices that pass frames on.</param>
     public IEnumerable<int[]> CutsMissedBy(NodeSet chosen)
     {
+        if (lostOutlet is { } lost && !chosen.Contains(lost)) yield break;
         foreach (int device in Devices)
         {
-            foreach (int[] cut in DisjointCuts(device, chosen.Copy(), outletsFromCoordinator[device])) yield return cut;
-            foreach (int[] cut in DisjointCuts(device, chosen.Copy(), outletsByDevice[device])) yield return cut;
+            (int[] byDevice, int[] fromCoordinator) = UsefulTo(device);
+            foreach (int[] cut in DisjointCuts(device, chosen.Without(absent), fromCoordinator)) yield return cut;
+            foreach (int[] cut in DisjointCuts(device, chosen.Without(absent), byDevice)) yield return cut;
         }
     }
 
@@ -58,10 +79,12 @@ internal sealed class ReachGoal
     /// <param name="shares">Per outlet, how much of it is chosen, 0 to 1.</param>
     public IEnumerable<int[]> CutsMissedBy(double[] shares)
     {
+        // With nothing of the lost outlet chosen, the cuts of the goal without the loss say as much.
+        if (lostOutlet is { } lost && shares[lost - Graph.Problem.DeviceCount] <= 0) yield break;
         foreach (int device in Devices)
         {
-            int[] order = [.. outletsFromCoordinator[device].OrderByDescending(outlet => shares[outlet])];
-            if (finder.Grow(device, Graph.NothingChosen(), order) is { } cut) yield return cut;
+            int[] order = [.. UsefulTo(device).FromCoordinator.OrderByDescending(outlet => shares[outlet])];
+            if (finder.Grow(device, Graph.NothingChosen().Without(absent), order) is { } cut) yield return cut;
         }
     }
 
@@ -69,13 +92,14 @@ internal sealed class ReachGoal
     public IReadOnlyList<int> OutletsThatConnectFirst(NodeSet passing)
     {
         RepeaterProblem problem = Graph.Problem;
-        Graph.CountHops(problem.Coordinator, passing, hops);
+        NodeSet present = passing.Without(absent);
+        Graph.CountHops(problem.Coordinator, present, hops);
         foreach (int device in Devices)
         {
             if (hops[device] <= problem.HopLimit) continue;
             int[] fromDevice = new int[problem.NodeCount];
-            Graph.CountHops(device, passing, fromDevice);
-            return [.. outletsByDevice[device].Where(Connects)];
+            Graph.CountHops(device, present, fromDevice);
+            return [.. UsefulTo(device).ByDevice.Where(Connects)];
 
             bool Connects(int outlet) => hops[problem.NodeOf(outlet)] + fromDevice[problem.NodeOf(outlet)] <= problem.HopLimit;
         }
@@ -92,32 +116,30 @@ internal sealed class ReachGoal
         }
     }
 
-    /// <summary>Per device the outlets on some way to it that is short enough, by hops from either end.</summary>
-    private void Prepare()
+    /// <summary>The outlets with power on some way to a device that is short enough, by hops from either end. Found when first asked for.</summary>
+    private (int[] ByDevice, int[] FromCoordinator) UsefulTo(int device)
     {
-        RepeaterProblem problem = Graph.Problem;
-        NodeSet all = Graph.EverythingChosen();
-        int[] fromDevice = new int[problem.NodeCount];
-        Graph.CountHops(problem.Coordinator, all, hops);
-        foreach (int device in Devices)
-        {
-            Graph.CountHops(device, all, fromDevice);
-            int[] useful = [.. Enumerable.Range(0, problem.OutletCount).Where(outlet => IsUseful(problem.NodeOf(outlet)))];
-            outletsByDevice.Add(device, [.. useful.OrderBy(outlet => fromDevice[problem.NodeOf(outlet)])]);
-            outletsFromCoordinator.Add(device, [.. useful.OrderBy(outlet => hops[problem.NodeOf(outlet)])]);
-        }
+        if (usefulTo.TryGetValue(device, out (int[], int[]) known)) return known;
 
-        bool IsUseful(int node) => hops[node] + fromDevice[node] <= problem.HopLimit;
+        RepeaterProblem problem = Graph.Problem;
+        int[] fromDevice = new int[problem.NodeCount];
+        Graph.CountHops(device, Graph.EverythingChosen().Without(absent), fromDevice);
+        int[] useful = [.. Enumerable.Range(0, problem.OutletCount).Where(outlet => IsUseful(problem.NodeOf(outlet)))];
+        return usefulTo[device] =
+        (
+            [.. useful.OrderBy(outlet => fromDevice[problem.NodeOf(outlet)])],
+            [.. useful.OrderBy(outlet => hopsWithAll.Value[problem.NodeOf(outlet)])]);
+
+        bool IsUseful(int node) => !absent.Contains(node) && hopsWithAll.Value[node] + fromDevice[node] <= problem.HopLimit;
     }
 
     /// <summary>
     /// Leaves out each device that hears everything that another one still in the list hears: it is reached whenever that one
     /// is. One after the other, so that two that hear the same do not both go.
     /// </summary>
-    private static ImmutableArray<int> HardestOf(ReachGraph graph, ImmutableArray<int> devices)
+    private static ImmutableArray<int> HardestOf(ReachGraph graph, Demand demand, ImmutableArray<int> devices)
     {
-        int[] withNothing = new int[graph.Problem.NodeCount];
-        graph.CountHops(graph.Problem.Coordinator, graph.NothingChosen(), withNothing);
+        int[] withNothing = demand.Hops(graph, graph.NothingChosen());
         List<int> left = [.. devices.Where(device => withNothing[device] > graph.Problem.HopLimit)];
         for (int i = left.Count - 1; i >= 0; i--)
         {

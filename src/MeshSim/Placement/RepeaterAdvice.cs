@@ -1,26 +1,41 @@
 using System.Collections.Immutable;
 using MeshSim.Devices;
+using MeshSim.Mesh;
 using MeshSim.Quantities;
 
 namespace MeshSim.Placement;
 
-/// <summary>Puts the answer to a repeater problem in terms of the home.</summary>
+/// <summary>Asks where repeaters should go, and puts the answer in terms of the home.</summary>
 public static class RepeaterAdvice
 {
     /// <summary>What to plug in where, what each repeater is for, and what the devices out of reach lack.</summary>
-    /// <param name="network">The network surveyed.</param>
-    /// <param name="survey">The problem and who its nodes are.</param>
-    /// <param name="solution">The answer to the problem.</param>
-    public static RepeaterPlacement From(Network network, RepeaterSurvey survey, RepeaterSolution solution)
+    /// <param name="home">The home.</param>
+    /// <param name="network">One of its networks.</param>
+    /// <param name="graphs">Its links in any state.</param>
+    /// <param name="everyday">The state planned for, with power at the coordinator; null when everything is on and every door closed.</param>
+    /// <param name="held">Other states in which every device that has power must be reached.</param>
+    /// <param name="goals">What else repeaters are to achieve.</param>
+    public static RepeaterPlacement For(
+        Home home, Network network, StateGraphs graphs, State? everyday, ImmutableArray<State> held, PlacementGoals goals)
     {
-        RepeaterProblem problem = survey.Problem;
-        ReachGraph graph = problem.LinksAtLeast(problem.DesignMargin);
-        WidestRoutes routes = new(problem, solution.Outlets);
+        ILookup<bool, State> withCoordinator = held.ToLookup(state => graphs.In(state).Coordinator >= 0);
+        ImmutableArray<State> possible = [.. withCoordinator[true]];
+        RepeaterSurvey survey = RepeaterSurvey.Of(home, network, graphs, everyday, possible);
+        RepeaterSolution solution = RepeaterSolver.Solve(survey.Situations, goals.Ways);
+        CaseNames names = new(survey, [null, .. possible.Select(state => state.Name)]);
+        RepeaterReasons reasons = new(survey, names, solution, goals.Ways);
         return new()
         {
             Network = network.Name,
-            Repeaters = [.. solution.Outlets.Select(outlet => Explain(survey, graph, routes, solution.Outlets, outlet))],
-            Unserved = [.. solution.Unservable.Select(device => Lack(survey, graph, device))],
+            Goals = goals,
+            StatesHeld = [.. held.Select(state => state.Name)],
+            Repeaters = [.. solution.Outlets.Select(reasons.For)],
+            Unserved =
+            [
+                .. solution.Unservable.Select(device => new UnmetDemand(device, 0, null)).Concat(solution.Unmet)
+                    .Select(unmet => Lack(survey, names, unmet)),
+                .. withCoordinator[false].SelectMany(state => DarkIn(network, graphs, state)),
+            ],
             LowerBound = solution.LowerBound,
             OutletsConsidered = survey.Outlets.Length,
         };
@@ -33,60 +48,29 @@ public static class RepeaterAdvice
     {
         Network = network.Name,
         Repeaters = [],
-        Unserved = [.. devices.Select(device => new UnservedDevice(device, null, $"none: coordinator {network.Coordinator} has no power"))],
+        Unserved = [.. devices.Select(device => new UnservedDevice(device, null, NoCoordinator(network)))],
         LowerBound = 0,
         OutletsConsidered = 0,
     };
 
-    private static PlacedRepeater Explain(
-        RepeaterSurvey survey, ReachGraph graph, WidestRoutes routes, ImmutableArray<int> chosen, int outlet)
-    {
-        RepeaterProblem problem = survey.Problem;
-        int node = problem.NodeOf(outlet);
-        int[] with = HopsFromCoordinator(graph, graph.Chosen(chosen));
-        int[] without = HopsFromCoordinator(graph, graph.Chosen(chosen.Remove(outlet)));
-        int[] serves =
-        [
-            .. Enumerable.Range(0, problem.DeviceCount)
-                .Where(device => with[device] <= problem.HopLimit && without[device] > problem.HopLimit),
-        ];
-        NodeSet passing = graph.Chosen(chosen);
-        return new()
-        {
-            Outlet = survey.Outlets[outlet],
-            Serves = [.. serves.Select(device => survey.Devices[device].Id)],
-            UplinkMargin = new(Enumerable.Range(0, problem.NodeCount)
-                .Where(other => passing.Contains(other) && with[other] < with[node])
-                .Max(other => problem.Margin(node, other).Value)),
-            DownlinkMargin = new(serves.Min(device => problem.Margin(node, NextAfter(node, routes.RouteTo(device))).Value)),
-        };
-    }
+    private static IEnumerable<UnservedDevice> DarkIn(Network network, StateGraphs graphs, State state) =>
+        graphs.In(state).Devices.Select(device => new UnservedDevice(device, null, NoCoordinator(network), new(state.Name, null)));
 
-    /// <summary>The node that follows a repeater on the way to a device that cannot do without it.</summary>
-    private static int NextAfter(int node, IReadOnlyList<int> route)
-    {
-        for (int i = 0; i + 1 < route.Count; i++)
-            if (route[i] == node) return route[i + 1];
-        throw new InvalidOperationException("every route to a device that a repeater serves passes the repeater");
-    }
+    private static string NoCoordinator(Network network) => $"none: coordinator {network.Coordinator} has no power";
 
-    private static UnservedDevice Lack(RepeaterSurvey survey, ReachGraph graph, int device)
+    private static UnservedDevice Lack(RepeaterSurvey survey, CaseNames names, UnmetDemand unmet)
     {
-        RepeaterProblem problem = survey.Problem;
-        int[] hops = HopsFromCoordinator(graph, graph.EverythingChosen());
+        int device = unmet.Device;
+        Demand demand = Demand.Of(survey.Situations[unmet.Situation], unmet.Situation, unmet.Lost);
+        RepeaterProblem problem = demand.Problem;
+        ReachGraph graph = problem.LinksAtLeast(problem.DesignMargin);
+        int[] hops = demand.Hops(graph, graph.EverythingChosen());
         bool isTooFar = hops[device] < ReachGraph.Unreached;
         int relay = Enumerable.Range(0, problem.NodeCount)
-            .Where(node => node != device && problem.CanRelay(node))
+            .Where(node => node != device && problem.CanRelay(node) && !demand.Absent.Contains(node))
             .Where(node => isTooFar ? hops[node] == hops[device] - 1 : hops[node] < problem.HopLimit)
             .MaxBy(node => problem.Margin(device, node).Value);
         Decibels? shortfall = isTooFar ? null : problem.DesignMargin - problem.Margin(device, relay);
-        return new(survey.Devices[device].Id, shortfall, survey.Describe(relay));
-    }
-
-    private static int[] HopsFromCoordinator(ReachGraph graph, NodeSet passing)
-    {
-        int[] hops = new int[graph.Problem.NodeCount];
-        graph.CountHops(graph.Problem.Coordinator, passing, hops);
-        return hops;
+        return new(survey.Devices[device].Id, shortfall, survey.Describe(relay), names.Of(unmet.Situation, unmet.Lost));
     }
 }

@@ -4,16 +4,28 @@ using MeshSim.Quantities;
 
 namespace MeshSim.Placement;
 
-/// <summary>The recommendation for one network: the fewest repeaters with which every device reaches the coordinator.</summary>
+/// <summary>
+/// The recommendation for one network: the fewest repeaters with which every device reaches the coordinator, and keeps doing so
+/// where that is asked.
+/// </summary>
 public sealed record RepeaterPlacement
 {
     /// <summary>The network.</summary>
     public required NetworkName Network { get; init; }
 
+    /// <summary>What was asked.</summary>
+    public PlacementGoals Goals { get; init; } = PlacementGoals.OneWay;
+
     /// <summary>Where to plug repeaters in, in the order of their outlets in the home; empty when none is needed.</summary>
     public required ImmutableArray<PlacedRepeater> Repeaters { get; init; }
 
-    /// <summary>The devices that no choice of outlets can serve; empty when all are served.</summary>
+    /// <summary>The states that must hold and were asked for, in the home's order; empty when none was.</summary>
+    public ImmutableArray<string> StatesHeld { get; init; } = [];
+
+    /// <summary>
+    /// The devices that no choice of outlets can serve, each case of its own: everyday, then states, then losses; empty when
+    /// everything that was asked is met.
+    /// </summary>
     public required ImmutableArray<UnservedDevice> Unserved { get; init; }
 
     /// <summary>Fewer repeaters than this cannot serve the devices that can be served.</summary>
@@ -25,7 +37,7 @@ public sealed record RepeaterPlacement
     /// <summary>Whether it is proven that fewer will not do.</summary>
     public bool IsProven => Repeaters.Length == LowerBound;
 
-    /// <summary>Whether every device is served.</summary>
+    /// <summary>Whether every device is served in every case asked for.</summary>
     public bool ServesAll => Unserved.IsEmpty;
 }
 
@@ -35,18 +47,34 @@ public sealed record PlacedRepeater
     /// <summary>Where to plug it in.</summary>
     public required Outlet Outlet { get; init; }
 
-    /// <summary>The devices that would be cut off without it, all others in place.</summary>
+    /// <summary>The devices that would be cut off without it everyday, all others in place; empty when it is for other cases.</summary>
     public required ImmutableArray<DeviceId> Serves { get; init; }
 
-    /// <summary>Margin of its best link towards the coordinator.</summary>
+    /// <summary>
+    /// Further devices that would be cut off without it in other cases, all others in place: in states, then after losses.
+    /// </summary>
+    public ImmutableArray<ServedCase> ServesWhen { get; init; } = [];
+
+    /// <summary>Margin of its best link towards the coordinator, in the first case in which somebody cannot do without it.</summary>
     public required Decibels UplinkMargin { get; init; }
 
-    /// <summary>Least margin of the links by which it serves <see cref="Serves"/> or the next repeater.</summary>
+    /// <summary>Least margin of the links by which it serves the devices of that case or the next repeater.</summary>
     public required Decibels DownlinkMargin { get; init; }
 }
+
+/// <summary>When something holds: in a state, or with a router lost. Neither is everyday.</summary>
+/// <param name="State">The state that must hold; null for none.</param>
+/// <param name="Lost">The router that fails, in words; null for none.</param>
+public readonly record struct PlacementCase(string? State, string? Lost);
+
+/// <summary>Devices that a repeater serves in one case.</summary>
+/// <param name="Case">The case.</param>
+/// <param name="Devices">The devices, in the home's order.</param>
+public sealed record ServedCase(PlacementCase Case, ImmutableArray<DeviceId> Devices);
 
 /// <summary>A device that cannot be served from any outlet.</summary>
 /// <param name="Device">The device.</param>
 /// <param name="Shortfall">What its best possible link lacks to the design margin; null when hops, not level, are what is missing.</param>
 /// <param name="BestRelay">From where that best link would come, in words: an outlet or a device.</param>
-public sealed record UnservedDevice(DeviceId Device, Decibels? Shortfall, string BestRelay);
+/// <param name="Case">When; the default is everyday.</param>
+public sealed record UnservedDevice(DeviceId Device, Decibels? Shortfall, string BestRelay, PlacementCase Case = default);

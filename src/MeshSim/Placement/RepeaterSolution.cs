@@ -8,10 +8,16 @@ public sealed record RepeaterSolution
     /// <summary>The chosen outlets by their place among the outlets, in order.</summary>
     public required ImmutableArray<int> Outlets { get; init; }
 
-    /// <summary>The devices that are out of reach even when every outlet is chosen, in order.</summary>
+    /// <summary>The devices that are out of reach everyday even when every outlet is chosen, in order.</summary>
     public required ImmutableArray<int> Unservable { get; init; }
 
-    /// <summary>Fewer outlets than this cannot serve the other devices.</summary>
+    /// <summary>
+    /// What else cannot be had even when every outlet is chosen, case by case: other situations in their order, then losses by lost
+    /// node. Devices of <see cref="Unservable"/> are not named again for losses.
+    /// </summary>
+    public ImmutableArray<UnmetDemand> Unmet { get; init; } = [];
+
+    /// <summary>Fewer outlets than this cannot do what else is asked.</summary>
     public required int LowerBound { get; init; }
 
     /// <summary>Whether it is proven that fewer will not do.</summary>

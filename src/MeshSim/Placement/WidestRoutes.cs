@@ -12,10 +12,14 @@ internal sealed class WidestRoutes
     private readonly List<double[]> marginsByHopsDb = [];
     private readonly List<int[]> previousByHops = [];
 
-    public WidestRoutes(RepeaterProblem problem, IEnumerable<int> outlets)
+    /// <summary>Finds the routes.</summary>
+    /// <param name="problem">Nodes and margins.</param>
+    /// <param name="outlets">The chosen outlets.</param>
+    /// <param name="absent">Nodes that are off: no route leads to them or over them.</param>
+    public WidestRoutes(RepeaterProblem problem, IEnumerable<int> outlets, NodeSet absent)
     {
         this.problem = problem;
-        int[] nodes = [.. Enumerable.Range(0, problem.DeviceCount), .. outlets.Select(problem.NodeOf)];
+        int[] nodes = [.. Enumerable.Range(0, problem.DeviceCount).Concat(outlets.Select(problem.NodeOf)).Where(node => !absent.Contains(node))];
         double[] start = new double[problem.NodeCount];
         Array.Fill(start, double.NegativeInfinity);
         start[problem.Coordinator] = double.PositiveInfinity;

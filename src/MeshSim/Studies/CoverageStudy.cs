@@ -49,16 +49,16 @@ public static class CoverageStudy
         };
     }
 
-    /// <summary>Where repeaters should go.</summary>
+    /// <summary>Where repeaters should go, with the model and state of the coverage, for the goals of the options.</summary>
     public static RepeaterPlacement Repeaters(NetworkCoverage coverage, StudyOptions options)
     {
         (Home home, Network network, State? state) = (coverage.Home, coverage.Network, coverage.State);
-        MeshGraph graph = GraphOf(home, network, state, coverage.Links, coverage.DesignMargin);
-        if (graph.Coordinator < 0) return RepeaterAdvice.WithoutCoordinator(network, graph.Devices);
+        PlacementGoals goals = options.Goals;
+        StateGraphs graphs = new(home, network, coverage.Model);
+        ImmutableArray<State> held = [.. home.States.Where(other => goals.HoldStates && other.MustHold && other.Name != state?.Name)];
+        if (graphs.In(state).Coordinator < 0) return RepeaterAdvice.WithoutCoordinator(network, graphs.In(state).Devices) with { Goals = goals };
 
-        IPathLossModel model = ModelOf(home, network, options with { Model = coverage.Model, State = state });
-        RepeaterSurvey survey = RepeaterSurvey.Of(home, network, graph, model, state, coverage.DesignMargin);
-        return RepeaterAdvice.From(network, survey, RepeaterSolver.Solve(survey.Problem));
+        return RepeaterAdvice.For(home, network, graphs, state, held, goals);
     }
 
     private static MeshGraph GraphOf(Home home, Network network, State? state, ImmutableArray<Link> links, Decibels designMargin) =>

@@ -1,4 +1,5 @@
 using MeshSim.Devices;
+using MeshSim.Placement;
 using MeshSim.Propagation;
 
 namespace MeshSim.Studies;
@@ -17,4 +18,7 @@ public sealed record StudyOptions
 
     /// <summary>Height above the floor at which a map is drawn, m: a battery sensor on a table or a hand.</summary>
     public double ProbeHeightMetres { get; init; } = 1.0;
+
+    /// <summary>What repeaters are to achieve.</summary>
+    public PlacementGoals Goals { get; init; } = PlacementGoals.OneWay;
 }

@@ -62,19 +62,22 @@ internal sealed class ExhaustivePlacement
     }
 
     /// <summary>Per node the margin of the weakest link on the strongest route within the hop limit, link by link.</summary>
-    public double[] StrongestRoutesDb(int subset)
+    public double[] StrongestRoutesDb(int subset) => StrongestRoutesDb(_sample, subset);
+
+    /// <summary>The same for any problem.</summary>
+    public static double[] StrongestRoutesDb(ProblemSample sample, int subset)
     {
-        int devices = _sample.Relays.Length;
-        double[] strongest = [double.PositiveInfinity, .. Enumerable.Repeat(double.NegativeInfinity, _sample.NodeCount - 1)];
-        for (int hop = 0; hop < _sample.HopLimit; hop++)
+        int devices = sample.Relays.Length;
+        double[] strongest = [double.PositiveInfinity, .. Enumerable.Repeat(double.NegativeInfinity, sample.NodeCount - 1)];
+        for (int hop = 0; hop < sample.HopLimit; hop++)
         {
             double[] next = [.. strongest];
-            for (int relay = 0; relay < _sample.NodeCount; relay++)
+            for (int relay = 0; relay < sample.NodeCount; relay++)
             {
-                bool isRelay = relay < devices ? _sample.Relays[relay] : (subset >> (relay - devices) & 1) != 0;
+                bool isRelay = relay < devices ? sample.Relays[relay] : (subset >> (relay - devices) & 1) != 0;
                 if (!isRelay) continue;
-                for (int node = 0; node < _sample.NodeCount; node++)
-                    if (node != relay) next[node] = Math.Max(next[node], Math.Min(strongest[relay], _sample.MarginsDb[relay, node]));
+                for (int node = 0; node < sample.NodeCount; node++)
+                    if (node != relay) next[node] = Math.Max(next[node], Math.Min(strongest[relay], sample.MarginsDb[relay, node]));
             }
 
             strongest = next;

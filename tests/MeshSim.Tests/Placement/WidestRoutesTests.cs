@@ -12,7 +12,7 @@ public sealed class WidestRoutesTests
             int[] chosen = [.. Enumerable.Range(0, sample.OutletCount).Where(outlet => (subset >> outlet & 1) != 0)];
             double[] strongestDb = new ExhaustivePlacement(sample).StrongestRoutesDb(ExhaustivePlacement.SubsetOf(chosen));
             RepeaterProblem problem = sample.Problem();
-            WidestRoutes routes = new(problem, chosen);
+            WidestRoutes routes = new(problem, chosen, new NodeSet(problem.NodeCount));
             for (int device = 1; device < sample.Relays.Length; device++)
             {
                 routes.MarginOf(device).Value.Should().Be(strongestDb[device]);

@@ -1,0 +1,28 @@
+using MeshSim.Quantities;
+
+namespace MeshSim.Placement;
+
+/// <summary>What repeaters are to achieve.</summary>
+public sealed record PlacementGoals
+{
+    /// <summary>Accepted numbers of ways.</summary>
+    public static readonly ValidRange WaysRange = new(1, 2, "(ways)");
+
+    /// <summary>One way for each device while everything stays as it is.</summary>
+    public static readonly PlacementGoals OneWay = new();
+
+    private readonly int ways = 1;
+
+    /// <summary>
+    /// 1: every device is reached. 2: every device is reached, and still is when any one router or repeater is off, whichever it is.
+    /// </summary>
+    /// <exception cref="ArgumentOutOfRangeException">It is neither 1 nor 2.</exception>
+    public int Ways
+    {
+        get => ways;
+        init => ways = WaysRange.Contains(value) ? value : throw new ArgumentOutOfRangeException(nameof(Ways), value, "must be 1 or 2");
+    }
+
+    /// <summary>Whether every device that has power must also be reached in each state that is marked so.</summary>
+    public bool HoldStates { get; init; }
+}

@@ -1,0 +1,85 @@
+using System.Collections.Immutable;
+using MeshSim.Devices;
+
+namespace MeshSim.Placement;
+
+/// <summary>Why each chosen outlet is there: who could not do without it, and when.</summary>
+internal sealed class RepeaterReasons
+{
+    private readonly RepeaterSurvey survey;
+    private readonly CaseNames names;
+    private readonly ImmutableArray<int> chosen;
+    private readonly (Demand Demand, ReachGraph Graph)[] cases;
+
+    /// <summary>Sets up.</summary>
+    /// <param name="survey">The problem and who its nodes are.</param>
+    /// <param name="names">What its cases are called.</param>
+    /// <param name="solution">The answer to the problem.</param>
+    /// <param name="ways">How many ways were asked for.</param>
+    public RepeaterReasons(RepeaterSurvey survey, CaseNames names, RepeaterSolution solution, int ways)
+    {
+        this.survey = survey;
+        this.names = names;
+        chosen = solution.Outlets;
+        GraphsByMargin graphs = new();
+        cases = [.. Demand.Of(survey.Situations, ways).Where(Happens).Select(demand => (demand, graphs.Planned(demand)))];
+
+        bool Happens(Demand demand) => demand.LostOutlet is not { } lost || chosen.Contains(lost - survey.Devices.Length);
+    }
+
+    /// <summary>One outlet of the answer, explained.</summary>
+    public PlacedRepeater For(int outlet)
+    {
+        int node = survey.Problem.NodeOf(outlet);
+        List<(Demand Demand, ReachGraph Graph, int[] Devices)> lost = [];
+        HashSet<int> everyday = [];
+        foreach ((Demand demand, ReachGraph graph) in cases)
+        {
+            if (demand.Absent.Contains(node)) continue;
+            IEnumerable<int> without = demand.Reached(graph, graph.Chosen(chosen.Remove(outlet)), isReached: false);
+            int[] devices = [.. demand.Reached(graph, graph.Chosen(chosen)).Intersect(without)];
+            if (demand is { Situation: 0, Lost: null }) everyday.UnionWith(devices);
+            else devices = [.. devices.Where(device => !everyday.Contains(device))];
+            if (devices.Length > 0) lost.Add((demand, graph, devices));
+        }
+
+        (Demand first, ReachGraph links, int[] served) = lost[0];
+        return new()
+        {
+            Outlet = survey.Outlets[outlet],
+            Serves = [.. everyday.Order().Select(device => survey.Devices[device].Id)],
+            ServesWhen =
+            [
+                .. lost.Where(entry => entry.Demand.Situation > 0 || entry.Demand.Lost is not null)
+                    .Select(entry => new ServedCase(names.Of(entry.Demand.Situation, entry.Demand.Lost), Ids(entry.Devices))),
+            ],
+            UplinkMargin = new(Uplink(first, links, node)),
+            DownlinkMargin = new(Downlink(first, node, served)),
+        };
+    }
+
+    private ImmutableArray<DeviceId> Ids(int[] devices) => [.. devices.Select(device => survey.Devices[device].Id)];
+
+    private double Uplink(Demand demand, ReachGraph graph, int node)
+    {
+        NodeSet passing = graph.Chosen(chosen).Without(demand.Absent);
+        int[] hops = demand.Hops(graph, passing);
+        return Enumerable.Range(0, demand.Problem.NodeCount)
+            .Where(other => passing.Contains(other) && hops[other] < hops[node])
+            .Max(other => demand.Problem.Margin(node, other).Value);
+    }
+
+    private double Downlink(Demand demand, int node, int[] devices)
+    {
+        WidestRoutes routes = new(demand.Problem, chosen, demand.Absent);
+        return devices.Min(device => demand.Problem.Margin(node, NextAfter(node, routes.RouteTo(device))).Value);
+    }
+
+    /// <summary>The node that follows a repeater on the way to a device that cannot do without it.</summary>
+    private static int NextAfter(int node, IReadOnlyList<int> route)
+    {
+        for (int i = 0; i + 1 < route.Count; i++)
+            if (route[i] == node) return route[i + 1];
+        throw new InvalidOperationException("every route to a device that a repeater serves passes the repeater");
+    }
+}

@@ -1,0 +1,85 @@
+using MeshSim.Placement;
+
+namespace MeshSim.Tests.Placement;
+
+/// <summary>
+/// Answers a <see cref="SurvivalSample"/> by trying every subset of the outlets in every case, with nothing of the solver's in it.
+/// </summary>
+internal sealed class ExhaustiveSurvival
+{
+    private readonly SurvivalSample _sample;
+    private readonly (UnmetDemand Wanted, bool NeedsRepeater)[] _met;
+
+    public ExhaustiveSurvival(SurvivalSample sample)
+    {
+        _sample = sample;
+        int all = (1 << sample.Everyday.OutletCount) - 1;
+        ILookup<bool, UnmetDemand> wanted = Wanted().ToLookup(demand => IsMet(demand, all));
+        _met = [.. wanted[true].Select(demand => (demand, !IsMet(demand, 0)))];
+        Unservable = [.. wanted[false].Where(demand => demand is { Situation: 0, Lost: null }).Select(demand => demand.Device)];
+        Unmet = [.. wanted[false].Where(demand => demand.Situation > 0 || !Unservable.Contains(demand.Device))];
+        (Count, BestSteps, LeastPlaces) = Enumerable.Range(0, all + 1)
+            .Where(Serves)
+            .Select(subset => (Count: int.PopCount(subset), Steps: Steps(subset), Places: Places(subset)))
+            .OrderBy(choice => choice.Count)
+            .ThenByDescending(choice => choice.Steps)
+            .ThenBy(choice => choice.Places)
+            .First();
+    }
+
+    /// <summary>The fewest outlets that do everything that can be done.</summary>
+    public int Count { get; }
+
+    /// <summary>Among the fewest: the most whole steps that the weakest needed route lies above the design margin.</summary>
+    public int BestSteps { get; }
+
+    /// <summary>Among these: the least sum of places.</summary>
+    public int LeastPlaces { get; }
+
+    /// <summary>The devices out of reach everyday whatever is chosen.</summary>
+    public int[] Unservable { get; }
+
+    /// <summary>What else cannot be had.</summary>
+    public UnmetDemand[] Unmet { get; }
+
+    /// <summary>Whether some outlets do everything that can be done.</summary>
+    public bool Serves(int subset) => Array.TrueForAll(_met, entry => IsMet(entry.Wanted, subset));
+
+    /// <summary>Whole steps that the weakest needed route lies above the design margin.</summary>
+    public int Steps(int subset)
+    {
+        double worstDb = _met.Where(entry => entry.NeedsRepeater).Select(entry => StrongestDb(entry.Wanted, subset))
+            .DefaultIfEmpty(_sample.Everyday.DesignMarginDb).Min();
+        return (int)Math.Floor((worstDb - _sample.Everyday.DesignMarginDb) / RepeaterSolver.MarginStep.Value);
+    }
+
+    private int Places(int subset) => Enumerable.Range(0, _sample.Everyday.OutletCount).Where(outlet => (subset >> outlet & 1) != 0).Sum();
+
+    private IEnumerable<UnmetDemand> Wanted()
+    {
+        ProblemSample everyday = _sample.Everyday;
+        for (int situation = 0; situation < _sample.Situations.Length; situation++)
+            for (int device = 1; device < everyday.Relays.Length; device++)
+                if (!_sample.Off[situation].Contains(device)) yield return new(device, situation, null);
+        if (_sample.Ways == 1) yield break;
+        for (int lost = 1; lost < everyday.NodeCount; lost++)
+        {
+            if (lost < everyday.Relays.Length && !everyday.Relays[lost]) continue;
+            for (int device = 1; device < everyday.Relays.Length; device++)
+                if (device != lost) yield return new(device, 0, lost);
+        }
+    }
+
+    private bool IsMet(UnmetDemand demand, int subset) => StrongestDb(demand, subset) >= _sample.Everyday.DesignMarginDb;
+
+    /// <summary>The weakest link of the strongest route to a device, in the case asked for, within the hop limit.</summary>
+    private double StrongestDb(UnmetDemand demand, int subset)
+    {
+        // A node without power has no link to anybody.
+        ProblemSample sample = _sample.Situations[demand.Situation];
+        double[,] margins = (double[,])sample.MarginsDb.Clone();
+        foreach (int node in _sample.Off[demand.Situation].Concat(demand.Lost is { } lost ? [lost] : []))
+            for (int other = 0; other < sample.NodeCount; other++) margins[node, other] = margins[other, node] = double.NegativeInfinity;
+        return ExhaustivePlacement.StrongestRoutesDb(sample with { MarginsDb = margins }, subset)[demand.Device];
+    }
+}
