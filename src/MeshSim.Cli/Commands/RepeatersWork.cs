@@ -18,11 +18,12 @@ internal static class RepeatersWork
         string? file = parsed.GetValue(shape.Out);
         Result.Refuse(file);
         StudyRequest request = StudyRequest.Read(shape.Study, parsed, terminal);
+        PlacementGoals goals = new() { Ways = (int)parsed.GetValue(shape.Ways), HoldStates = parsed.GetValue(shape.HoldStates) };
         var answers = Steps.Show(terminal, step => request.Networks.Select(network =>
         {
             step($"Placing repeaters of {network.Name}");
             NetworkCoverage coverage = CoverageStudy.Run(request.Home, network, request.Options);
-            return (Coverage: coverage, Placement: CoverageStudy.Repeaters(coverage, request.Options));
+            return (Coverage: coverage, Placement: CoverageStudy.Repeaters(coverage, request.Options with { Goals = goals }));
         }).ToList());
 
         string result = parsed.GetValue(shape.Study.Json)

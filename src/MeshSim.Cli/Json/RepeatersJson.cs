@@ -14,6 +14,8 @@ internal sealed record RepeatersJson(
     string Network,
     double DesignMarginDb,
     int UnreachableNow,
+    int Ways,
+    ImmutableArray<string> StatesHeld,
     bool ServesAll,
     bool IsProven,
     int LowerBound,
@@ -29,12 +31,14 @@ internal sealed record RepeatersJson(
         placement.Network.Value,
         coverage.DesignMargin.Value,
         coverage.Devices.Count(reach => !reach.IsReached),
+        placement.Goals.Ways,
+        placement.StatesHeld,
         placement.ServesAll,
         placement.IsProven,
         placement.LowerBound,
         placement.OutletsConsidered,
         [.. placement.Repeaters.Select(RepeaterJson.Of)],
-        [.. placement.Unserved.Select(u => new UnservedJson(u.Device.Value, u.Shortfall?.Value, u.BestRelay))]);
+        [.. placement.Unserved.Select(u => new UnservedJson(u.Device.Value, u.Case.State, u.Case.Lost, u.Shortfall?.Value, u.BestRelay))]);
 }
 
 /// <summary>One recommended repeater.</summary>
@@ -47,6 +51,7 @@ internal sealed record RepeaterJson(
     double HeightMetres,
     bool IsAssumed,
     ImmutableArray<string> Serves,
+    ImmutableArray<ServedCaseJson> ServesWhen,
     double UplinkMarginDb,
     double DownlinkMarginDb)
 {
@@ -63,10 +68,17 @@ internal sealed record RepeaterJson(
             outlet.HeightMetres,
             outlet.IsAssumed,
             [.. repeater.Serves.Select(id => id.Value)],
+            [.. repeater.ServesWhen.Select(when => new ServedCaseJson(when.Case.State, when.Case.Lost, [.. when.Devices.Select(id => id.Value)]))],
             repeater.UplinkMargin.Value,
             repeater.DownlinkMargin.Value);
     }
 }
 
-/// <summary>A device that no outlet can serve; no shortfall when hops are what is missing.</summary>
-internal sealed record UnservedJson(string Device, double? ShortfallDb, string BestRelay);
+/// <summary>The devices that cannot do without a repeater in a state, or when a router is lost.</summary>
+internal sealed record ServedCaseJson(string? State, string? Lost, ImmutableArray<string> Devices);
+
+/// <summary>
+/// A device that no outlet can serve, everyday where neither state nor lost router is named; no shortfall when hops are what is
+/// missing.
+/// </summary>
+internal sealed record UnservedJson(string Device, string? State, string? Lost, double? ShortfallDb, string BestRelay);

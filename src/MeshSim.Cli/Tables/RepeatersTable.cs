@@ -30,7 +30,17 @@ internal static class RepeatersTable
             string.Join(", ", placeMetres.Select(Figures.Plain)),
             Figures.Decibels(repeater.UplinkMargin),
             Figures.Decibels(repeater.DownlinkMargin),
-            string.Join(", ", repeater.Serves),
+            string.Join("; ", Served(repeater)),
         ];
+    }
+
+    /// <summary>Who is cut off everyday, then in which state, then after which losses; losses that cut off the same devices together.</summary>
+    private static IEnumerable<string> Served(PlacedRepeater repeater)
+    {
+        if (!repeater.Serves.IsEmpty) yield return string.Join(", ", repeater.Serves);
+        foreach (ServedCase inState in repeater.ServesWhen.Where(when => when.Case.Lost is null))
+            yield return $"{string.Join(", ", inState.Devices)}{RepeaterWords.When(inState.Case)}";
+        foreach (var losses in repeater.ServesWhen.Where(when => when.Case.Lost is not null).GroupBy(when => string.Join(", ", when.Devices)))
+            yield return $"{losses.Key}{RepeaterWords.When(new(null, string.Join(" or ", losses.Select(when => when.Case.Lost))))}";
     }
 }

@@ -56,6 +56,6 @@ public sealed partial class CommandDocumentTests
 
     private static HashSet<string> OptionsOf(string text) => [.. OptionName().Matches(text).Select(match => match.Value)];
 
-    [GeneratedRegex("--[a-z]+", RegexOptions.NonBacktracking)]
+    [GeneratedRegex("--[a-z]+(?:-[a-z]+)*", RegexOptions.NonBacktracking)]
     private static partial Regex OptionName();
 }

@@ -42,4 +42,46 @@ public sealed class RepeatersWorkTests
         run.Code.Should().Be(0);
         run.Output.Should().StartWith("No repeater is needed");
     }
+
+    [Fact]
+    public async Task A_state_that_must_hold_is_told_with_the_repeater_that_holds_it()
+    {
+        Run run = await Run.Of("repeaters", Run.SwitchedLamp, "--network", "plugs", "--hold-states");
+
+        run.Code.Should().Be(0);
+        Approval.Verify(run.Output, "repeaters-switched-lamp-hold-states.txt");
+        (await Run.Of("repeaters", Run.SwitchedLamp, "--network", "plugs")).Output.Should().StartWith("No repeater is needed", "that is what the state costs");
+    }
+
+    [Fact]
+    public async Task What_two_ways_cannot_have_is_told_and_is_no_success()
+    {
+        Run run = await Run.Of("repeaters", Run.LongHouse, "--ways", "2");
+
+        run.Code.Should().Be(1);
+        Approval.Verify(run.Output, "repeaters-long-house-two-ways.txt");
+    }
+
+    [Fact]
+    public async Task Json_names_the_case_in_which_a_repeater_serves()
+    {
+        Run run = await Run.Of("repeaters", Run.SwitchedLamp, "--network", "plugs", "--ways", "2", "--hold-states", "--json");
+
+        run.Json.GetProperty("ways").GetInt32().Should().Be(2);
+        run.Json.GetProperty("statesHeld")[0].GetString().Should().Be("evening");
+        JsonElement repeater = run.Json.GetProperty("repeaters").EnumerateArray().Should().ContainSingle().Subject;
+        repeater.GetProperty("serves").GetArrayLength().Should().Be(0);
+        JsonElement[] cases = [.. repeater.GetProperty("servesWhen").EnumerateArray()];
+        cases.Select(when => (when.GetProperty("state").GetString(), when.GetProperty("lost").GetString())).Should().Equal(("evening", null), (null, "lamp"));
+        cases.Select(when => when.GetProperty("devices")[0].GetString()).Should().AllBe("far-sensor");
+    }
+
+    [Fact]
+    public async Task Three_ways_are_refused()
+    {
+        Run run = await Run.Of("repeaters", Run.LongHouse, "--ways", "3");
+
+        run.Code.Should().Be(2);
+        run.ErrorLines.Should().ContainSingle().Which.Should().Contain("--ways: 3 is outside 1 to 2");
+    }
 }

@@ -8,6 +8,7 @@ namespace MeshSim.Cli.Tests.Wording;
 public sealed class RepeaterWordsTests
 {
     private static readonly UnservedDevice Far = new(new("shed-sensor"), new(2.5), "outlet shed-wall");
+    private static readonly PlacementGoals Kept = new() { Ways = 2, HoldStates = true };
 
     [Fact]
     public void The_answer_names_the_outlet_the_gain_and_the_proof() =>
@@ -47,4 +48,20 @@ public sealed class RepeaterWordsTests
     public void A_partial_answer_names_what_stays_out() =>
         RepeaterWords.Answer(Samples.Coverage, Samples.Placement with { Unserved = [Far with { Shortfall = null }] })
             .Should().EndWith("No outlet serves: shed-sensor (hears outlet shed-wall well, but the way would take too many hops).");
+
+    [Fact]
+    public void What_keeps_working_is_said_beside_the_gain() =>
+        RepeaterWords.Answer(Samples.Coverage, Samples.Placement with { Goals = Kept, StatesHeld = ["bedtime", "away"] }).Should().Contain(
+            "Every device then has a reliable way, also in bedtime and away and with any one router or repeater off (fewer will not do");
+
+    [Fact]
+    public void That_no_state_must_hold_is_said_when_states_are_to_hold() =>
+        RepeaterWords.Answer(Samples.AllReached, Samples.Placement with { Repeaters = [], LowerBound = 0, Goals = new() { HoldStates = true } }).Should().Be(
+            "No repeater is needed: every device has a reliable way already, and no other state is marked that must hold.");
+
+    [Fact]
+    public void What_cannot_be_kept_says_when() =>
+        RepeaterWords.Answer(Samples.Coverage, Samples.Placement with { Goals = Kept, Unserved = [Far with { Case = new(null, "plug") }, Far with { Case = new("away", null) }] })
+            .Should().EndWith("No outlet serves: shed-sensor when plug is off (lacks 2.5 dB even from outlet shed-wall), "
+                + "shed-sensor in away (lacks 2.5 dB even from outlet shed-wall).");
 }
