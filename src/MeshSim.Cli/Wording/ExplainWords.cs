@@ -1,5 +1,5 @@
-using MeshSim.Dropouts;
 using MeshSim.Devices;
+using MeshSim.Dropouts;
 using MeshSim.Mesh.Outages;
 using MeshSim.Propagation;
 using MeshSim.Quantities;
