@@ -8,7 +8,8 @@ namespace MeshSim.Cli.Tables;
 /// <summary>What would help, the best first, each found by changing the home and computing it again.</summary>
 internal static class FixTables
 {
-    private const string Mains =
+    /// <summary>Said wherever something is proposed that needs work on fixed wiring.</summary>
+    public const string Mains =
         "Mains: work on mains wiring can kill. Isolate the circuit, prove it dead, "
         + "follow the wiring rules of your country, and leave it to a licensed electrician where they ask for one.";
 

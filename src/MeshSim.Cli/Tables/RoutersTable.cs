@@ -16,7 +16,8 @@ internal static class RoutersTable
         Notes =
         [
             "Carries: devices whose best way leads through it. Needed by: devices without a reliable way, within the hop limit, when it is off. "
-            + "Harmless means: that one alone.",
+            + "Harmless means: to the ways of this network, and that one alone.",
+            .. routers.Duties.Any(duty => duty.Verdict == RouterVerdict.Replace) ? [FixTables.Mains] : Array.Empty<string>(),
         ],
     };
 

@@ -64,7 +64,7 @@ internal static class ExplainWords
         _ => $"the {item.Name}",
     };
 
-    /// <summary>What costs most on the way, such as " Most of it is lost in the floor of loft: 38.0 dB.".</summary>
+    /// <summary>What costs most on the way, such as " Besides distance, the floor of loft costs most: 38.0 dB of 90.7 dB.".</summary>
     public static string Dearest(Budget? budget) => budget?.Dearest is { } dearest
         ? $" Besides distance, {Loss(dearest.Item)} costs most: {Figures.Decibels(dearest.Item.Loss)} dB of {Figures.Decibels(budget.Link.PathLoss.Total)} dB."
         : "";

@@ -9,7 +9,7 @@ namespace MeshSim.Cli.Wording;
 /// <summary>Who carries a network, in sentences.</summary>
 internal static class RouterWords
 {
-    /// <summary>The answer in one line, such as "Must stay powered: kettle-plug. Replace by an always-on device: landing-bulb. …".</summary>
+    /// <summary>The answer in one line, such as "Replace by an always-on device, or bypass the switch: landing-bulb. Keep powered: kettle-plug. …".</summary>
     public static string Answer(NetworkRouters routers)
     {
         if (routers.Coverage.Network.Radio.Topology == Topology.Star)
@@ -47,7 +47,7 @@ internal static class RouterWords
         _ => "harmless",
     };
 
-    /// <summary>Why, such as "roof-window-contact has no other way; off in bedtime, by landing switch".</summary>
+    /// <summary>Why, such as "roof-window-contact has no other way; missed when off in bedtime and by landing switch".</summary>
     public static string Why(RouterDuty duty)
     {
         string others = duty.NeededBy.IsEmpty
