@@ -64,10 +64,20 @@ internal static class ExplainWords
         _ => $"the {item.Name}",
     };
 
-    /// <summary>What costs most on the way, such as " Besides distance, the floor of loft costs most: 38.0 dB of 90.7 dB.".</summary>
-    public static string Dearest(Budget? budget) => budget?.Dearest is { } dearest
-        ? $" Besides distance, {Loss(dearest.Item)} costs most: {Figures.Decibels(dearest.Item.Loss)} dB of {Figures.Decibels(budget.Link.PathLoss.Total)} dB."
-        : "";
+    /// <summary>What costs most on the way, such as " Besides distance, the floor of loft costs most: 38.0 dB of 90.7 dB."; or what disturbs the receiver where that costs more.</summary>
+    public static string Dearest(Budget? budget)
+    {
+        if (budget is null) return "";
+        if (budget.Disturbance > (budget.Dearest?.Item.Loss ?? Decibels.Zero))
+        {
+            string disturber = budget.Cause == RequirementCause.HubNoise ? "USB 3 noise" : "Wi-Fi in the channel";
+            return $" Besides distance, {disturber} costs most: {budget.Receiver} needs {Figures.Decibels(budget.Disturbance)} dB more because of it.";
+        }
+
+        return budget.Dearest is { } dearest
+            ? $" Besides distance, {Loss(dearest.Item)} costs most: {Figures.Decibels(dearest.Item.Loss)} dB of {Figures.Decibels(budget.Link.PathLoss.Total)} dB."
+            : "";
+    }
 
     private static string AllOutages(DeviceOutages outages) => string.Join(", ", outages.Drops.Select(Name));
 

@@ -70,6 +70,24 @@ public sealed class ExplainWorkTests
     }
 
     [Fact]
+    public async Task Wifi_is_named_as_the_reason_where_it_costs_more_than_any_wall()
+    {
+        using var temporary = new TemporaryFolder();
+        CancellationToken cancellation = TestContext.Current.CancellationToken;
+        foreach (string file in Directory.GetFiles(Run.LongHouse))
+            File.Copy(file, Path.Combine(temporary.Path, Path.GetFileName(file)));
+        await File.AppendAllTextAsync(
+            Path.Combine(temporary.Path, "home.yaml"),
+            "\nwifi:\n  - { access point: ceiling, storey: ground, at: [1, 1, 2.4], channel: 9, width: 20, power: 20, busy: 0.9 }\n",
+            cancellation);
+
+        Run run = await Run.Of("explain", temporary.Path, "far-sensor");
+
+        run.Code.Should().Be(1);
+        run.Output.ReplaceLineEndings(" ").Should().Contain("Wi-Fi in the channel costs most");
+    }
+
+    [Fact]
     public async Task Json_has_every_number_of_the_budget()
     {
         JsonElement answer = (await Run.Of("explain", Run.LongHouse, "far-sensor", "--json")).Json;
