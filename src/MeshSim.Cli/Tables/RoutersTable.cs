@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using MeshSim.Cli.Wording;
+using MeshSim.Devices;
 using MeshSim.Mesh.Routers;
 using MeshSim.Studies;
 
@@ -18,6 +19,7 @@ internal static class RoutersTable
             "Carries: devices whose best way leads through it. Needed by: devices without a reliable way, within the hop limit, when it is off. "
             + "Harmless means: to the ways of this network, and that one alone.",
             .. routers.Duties.Any(duty => duty.Verdict == RouterVerdict.Replace) ? [FixTables.Mains] : Array.Empty<string>(),
+            .. routers.Coverage.Home.DevicesOf(routers.Coverage.Network).Any(Alarms.Includes) ? [ExplainWords.NothingForAlarms] : Array.Empty<string>(),
         ],
     };
 

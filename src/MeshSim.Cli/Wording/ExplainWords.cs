@@ -37,14 +37,17 @@ internal static class ExplainWords
         }
     }
 
+    /// <summary>What is said of devices that people rely on for their lives.</summary>
+    public const string NothingForAlarms = "Alarms must not depend on such a network: nothing is judged or proposed for them.";
+
     /// <summary>Further lines: what drops it, and how other networks would do.</summary>
     public static IEnumerable<string> Situations(DeviceExplanation answer)
     {
+        if (answer.IsAlarm) yield return "It is an alarm, as its name says. " + NothingForAlarms;
         if (!answer.Now.IsOn || IsCoordinator(answer)) yield break;
         if (answer.Now.IsReached && answer.Now.Outages.Drops.Length > 0) yield return $"Drops in: {AllOutages(answer.Now.Outages)}.";
         if (answer.Elsewhere.Length > 0) yield return $"In the other networks of the home, at the same place: {string.Join("; ", answer.Elsewhere.Select(other => Elsewhere(answer, other)))}.";
-        if (answer.IsAlarm) yield return "It is an alarm, as its name says. Alarms must not depend on such a network, so nothing is proposed.";
-        else if (answer.Tried > 0 && answer.Fixes.IsEmpty) yield return $"No single change helps ({Figures.Counted(answer.Tried, "change")} tried).";
+        if (!answer.IsAlarm && answer.Tried > 0 && answer.Fixes.IsEmpty) yield return $"No single change helps ({Figures.Counted(answer.Tried, "change")} tried).";
         if (!answer.Now.IsReached && !answer.CanBeReached) yield return NoNetwork(answer);
     }
 

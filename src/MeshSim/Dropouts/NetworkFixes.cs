@@ -58,6 +58,8 @@ public sealed record MoveCoordinator(DeviceId Coordinator, Outlet To) : Fix
         Point = To.Point,
         HeightMetres = To.HeightMetres,
         Room = To.Room,
+        Circuit = To.Circuit,
+        SwitchedBy = null,
         Mounting = InTheOpen.In(home),
     });
 }

@@ -35,6 +35,28 @@ public sealed class FixTests
     }
 
     [Fact]
+    public void A_hub_that_moves_runs_on_the_circuit_of_its_new_outlet()
+    {
+        Outlet shed = Outlet with { Circuit = "shed" };
+
+        Device moved = Changed(new MoveCoordinator(Sample.Networks[0].Coordinator, shed), Sample.Devices.Select(device => device.Id).ToList().IndexOf(Sample.Networks[0].Coordinator));
+
+        (moved.Point, moved.Circuit, moved.SwitchedBy).Should().Be((shed.Point, "shed", null));
+    }
+
+    [Fact]
+    public void No_hub_is_moved_to_a_circuit_that_a_state_switches_off()
+    {
+        Home home = Sample with
+        {
+            Outlets = [Outlet with { Circuit = "shed" }, Outlet with { Id = new("hall"), Circuit = "hall" }],
+            States = [new State { Name = "away", CircuitsOff = ["shed"] }],
+        };
+
+        FixCandidates.ForNetwork(home, home.Networks[0], null, []).OfType<MoveCoordinator>().Select(fix => fix.To.Id.Value).Should().Equal("hall");
+    }
+
+    [Fact]
     public void A_repeater_is_one_more_router()
     {
         Home after = new AddRepeater(Sample.Networks[0].Name, Outlet).On(Sample);
@@ -87,13 +109,6 @@ public sealed class FixTests
     [InlineData(null, false)]
     public void Feeding_a_lamp_past_its_switch_is_work_on_the_mains(string? manual, bool touches) =>
         new KeepPowered(MeshSamples.Id(1), manual).TouchesWiring.Should().Be(touches);
-
-    [Theory]
-    [InlineData("smoke alarm", true)]
-    [InlineData("Panic button", true)]
-    [InlineData("climate sensor", false)]
-    public void Alarms_are_known_by_what_the_home_calls_them(string kind, bool isAlarm) =>
-        Alarms.Includes(Sample.Devices[1] with { Kind = kind }).Should().Be(isAlarm);
 
     private static Device Changed(Fix fix, int device) => fix.On(Sample).Devices[device];
 }

@@ -64,6 +64,15 @@ public sealed class ResilienceStudyTests
     }
 
     [Fact]
+    public void No_verdict_is_given_on_an_alarm()
+    {
+        Home alarmed = Terrace with { Devices = [.. Terrace.Devices.Select(device => device.Id.Value == "dining-plug" ? device with { Kind = "smoke alarm" } : device)] };
+
+        ResilienceStudy.Routers(alarmed, alarmed.Networks[0], new()).Duties.Should().NotContain(duty => duty.Device.Value == "dining-plug");
+        ResilienceStudy.Routers(Terrace, Terrace.Networks[0], new()).Duties.Should().Contain(duty => duty.Device.Value == "dining-plug");
+    }
+
+    [Fact]
     public void On_harbour_flat_what_must_hold_holds() =>
         ResilienceStudy.Rehearse(Flat, Flat.Networks[0], new(), Quick).Broken.Should().BeEmpty();
 

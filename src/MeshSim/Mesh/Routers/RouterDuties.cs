@@ -7,7 +7,10 @@ namespace MeshSim.Mesh.Routers;
 /// <summary>Which mains devices carry the mesh.</summary>
 public static class RouterDuties
 {
-    /// <summary>The duty of each router and each mains device that is on, the coordinator excepted, in the home's order.</summary>
+    /// <summary>
+    /// The duty of each router and each mains device that is on, in the home's order. The coordinator is left out, and so are alarms:
+    /// whether one may be switched off is not for a radio plan to say.
+    /// </summary>
     /// <param name="home">The home.</param>
     /// <param name="network">One of its networks.</param>
     /// <param name="graphs">The network's graphs.</param>
@@ -22,7 +25,7 @@ public static class RouterDuties
         return
         [
             .. from device in home.DevicesOf(network)
-               where device.Power == PowerSource.Mains || device.Role == Role.Router
+               where (device.Power == PowerSource.Mains || device.Role == Role.Router) && !Alarms.Includes(device)
                let node = graph.Devices.IndexOf(device.Id)
                where node >= 0 && node != graph.Coordinator
                let needed = neededBy.GetValueOrDefault(device.Id, [])
