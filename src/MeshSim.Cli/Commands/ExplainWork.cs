@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.CommandLine;
 using MeshSim.Cli.Json;
 using MeshSim.Cli.Outputs;
@@ -59,11 +60,16 @@ internal static class ExplainWork
     private static string Text(DeviceExplanation answer, int width)
     {
         string text = TextTable.Paragraph(ExplainWords.Answer(answer), width) + TextTable.Paragraph(CoverageWords.Basis(answer.Coverage), width);
-        if (answer.Budget is { } budget) text += "\n" + TextTable.Render(BudgetTable.Of(budget), width);
+        if (answer.Budget is { } budget) text += "\n" + TextTable.Render(BudgetTable.Of(budget) with { Notes = OtherLinks(answer) }, width);
         text += Lines(ExplainWords.Situations(answer), width);
         if (!answer.Fixes.IsEmpty) text += "\n" + TextTable.Render(FixTables.Of(answer), width);
         return text;
     }
+
+    // The answer names the weakest link of the whole way, which need not be the one in the table.
+    private static ImmutableArray<string> OtherLinks(DeviceExplanation answer) => answer.Now.Reach?.Route is { Hops: > 1 } route
+        ? [$"This is the first link; the way goes on over {Figures.Count(route.Hops - 1)} more, and the weakest of all has {Figures.Decibels(route.WeakestMargin)} dB."]
+        : [];
 
     private static string Text(RoomExplanation answer, int width)
     {

@@ -28,7 +28,8 @@ internal static class FixTables
     {
         Notes =
         [
-            "Each fix was applied to the home, alone, and everything computed again. Margin: of the weakest link on the way, or of the nearest link where "
+            "Each fix was applied to the home, alone, and everything computed again. First come those that leave it fewest outages, then changes "
+            + "to this device before changes to the whole network, then the greater margin. Margin: of the weakest link on the way, or of the nearest link where "
             + "there is no way. Arrive: commands that get there, retries included. Fixes that cost another device its way are left out.",
             .. Remarks(answer.Fixes.Select(fix => fix.Fix)),
         ],
