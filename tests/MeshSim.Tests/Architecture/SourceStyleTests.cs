@@ -55,6 +55,7 @@ public sealed partial class SourceStyleTests
             if (TestFile().Match(path) is not { Success: true } file || file.Groups["folder"].Value == "Architecture/") continue;
 
             (string project, string folder) = (file.Groups["project"].Value, file.Groups["folder"].Value.TrimEnd('/').Replace('/', '.'));
+            if (!SourceTree.IsAssembly(project)) continue;
             string[] homes =
             [
                 .. SourceTree.Assembly(project).GetTypes()

@@ -14,6 +14,8 @@ internal static class SourceTree
 
     public static IEnumerable<Assembly> Assemblies => AssemblyNames.Select(Assembly);
 
+    public static bool IsAssembly(string name) => AssemblyNames.Contains(name, StringComparer.Ordinal);
+
     public static Assembly Assembly(string name) => System.Reflection.Assembly.Load(name);
 
     /// <summary>The C# files below a folder of the project, by their path from its root.</summary>
