@@ -41,6 +41,7 @@ public sealed class DocumentationTests
         PlanningParameters defaults = new();
         Page.Should().Contain(FormattableString.Invariant(
             $"`exponent` (path-loss exponent, {LogDistance.Exponent.Min} to {LogDistance.Exponent.Max}, default {defaults.Exponent})"));
+        Page.Should().Contain(FormattableString.Invariant($"{Detour.ExtraDb.Min} to {Detour.ExtraDb.Max} dB, default {defaults.Detour.Value})"));
         Page.Should().Contain(FormattableString.Invariant(
             $"`shadowing` (standard deviation, dB, {FadingMargin.ShadowingDb.Min} to {FadingMargin.ShadowingDb.Max}, default {defaults.Shadowing.Value})"));
         Page.Should().Contain(FormattableString.Invariant(

@@ -35,9 +35,15 @@ internal static class AssumptionsChapter
             + "A real house can differ by 10 dB and more on a single link.";
     }
 
-    private static string ModelRemark(ReportContent content) => content.Options.Model == ModelName.LogDistance
-        ? $", exponent {Figures.Plain(content.Home.Parameters.Exponent)}; each wall, opening, object and floor on the straight line is counted by itself"
-        : ", for comparison; the recommendations of this program are meant for log-distance";
+    private static string ModelRemark(ReportContent content) => content.Options.Model switch
+    {
+        ModelName.LogDistance =>
+            $", exponent {Figures.Plain(content.Home.Parameters.Exponent)}; each wall, opening, object and floor on the straight line is counted by itself",
+        ModelName.Detour =>
+            $", exponent {Figures.Plain(content.Home.Parameters.Exponent)}; each wall, opening, object and floor on the straight line is counted by itself, "
+            + $"and all but the floors together cost no more than a way round of {content.Home.Parameters.Detour}",
+        _ => ", for comparison; the recommendations of this program are meant for log-distance",
+    };
 
     private static Table Radios(Home home) => new(
         [new("Network"), new("Radio"), new("Sends dBm", true), new("Hears down to dBm", true), new("Most hops", true), new("Source")],

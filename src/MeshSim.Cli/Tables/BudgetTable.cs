@@ -17,7 +17,7 @@ internal static class BudgetTable
         var rows = ImmutableArray.CreateBuilder<ImmutableArray<string>>();
         rows.Add([$"{ExplainWords.NameOf(budget.Sender)} sends", "", Figures.Dbm(level), ""]);
         Step($"antenna of {ExplainWords.NameOf(budget.Sender)}", budget.AntennaGain, "");
-        foreach (BudgetLoss loss in budget.Losses) Step(Words(budget, loss.Item), -loss.Item.Loss, Figures.Percent(loss.Share));
+        foreach (BudgetLoss loss in budget.Losses.Where(IsShown)) Step(Words(budget, loss.Item), -loss.Item.Loss, Figures.Percent(loss.Share));
         Step($"antenna of {ExplainWords.NameOf(budget.Receiver)}: this arrives", budget.AntennaGain, "");
         rows.Add([$"{ExplainWords.NameOf(budget.Receiver)} needs, {Cause(budget)}", "", Figures.Dbm(budget.UndisturbedRequired), ""]);
         if (budget.Disturbance > Decibels.Zero)
@@ -34,6 +34,9 @@ internal static class BudgetTable
         }
     }
 
+    // A way round that saves nothing is no news.
+    private static bool IsShown(BudgetLoss loss) => loss.Item.Kind != LossKind.Detour || Signed(loss.Item.Loss) != Signed(Decibels.Zero);
+
     /// <summary>A loss in words, such as "wall hall | kitchen (brick-half, 23 degrees)".</summary>
     private static string Words(Budget budget, LossItem item)
     {
@@ -41,6 +44,7 @@ internal static class BudgetTable
         {
             LossKind.Distance => string.Create(CultureInfo.InvariantCulture, $"distance, {budget.Link.PathLoss.DistanceMetres:0.0} m of air"),
             LossKind.Wall => $"wall {item.Name}",
+            LossKind.Detour => $"{item.Name}, through doors and corridors",
             LossKind.Mounting => $"mounting of {item.Name}",
             _ => item.Name,
         };

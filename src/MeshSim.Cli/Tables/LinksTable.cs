@@ -36,6 +36,8 @@ internal static class LinksTable
     /// <summary>Whether the two hear each other at all.</summary>
     public static bool IsHeard(Link link) => link.Margin.Value >= 0;
 
+    private static bool IsSaving(LossItem item) => item.Kind == LossKind.Detour && item.Loss.Value <= -LeastShownDb;
+
     private static ImmutableArray<string> Row(NetworkCoverage coverage, Link link) =>
     [
         link.From.Value,
@@ -60,6 +62,7 @@ internal static class LinksTable
         IEnumerable<string> named = obstacles.Take(ObstaclesShown)
             .Select(item => $"{item.Name} {Figures.Decibels(item.Loss)}{(item.IsExtrapolated ? "*" : "")}");
         int more = obstacles.Length - ObstaclesShown;
-        return string.Join("; ", more > 0 ? named.Append(FormattableString.Invariant($"{more} more")) : named);
+        if (more > 0) named = named.Append(FormattableString.Invariant($"{more} more"));
+        return string.Join("; ", named.Concat(loss.Items.Where(IsSaving).Select(item => $"{item.Name} {Figures.Decibels(item.Loss)}")));
     }
 }

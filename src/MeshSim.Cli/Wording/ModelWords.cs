@@ -9,6 +9,7 @@ internal static class ModelWords
     private static readonly ImmutableArray<(ModelName Model, string Word)> Words =
     [
         (ModelName.LogDistance, ModelNames.LogDistance),
+        (ModelName.Detour, ModelNames.Detour),
         (ModelName.MultiWall, ModelNames.MultiWall),
         (ModelName.SiteGeneral, ModelNames.SiteGeneral),
     ];

@@ -46,6 +46,7 @@ internal sealed record SheetWords(string Title, string Subtitle, string Provenan
     private static string WordsFor(ModelName model) => model switch
     {
         ModelName.LogDistance => "log-distance with walls",
+        ModelName.Detour => "log-distance with walls and a way round",
         ModelName.MultiWall => "COST 231 multi-wall",
         _ => "ITU-R P.1238 site-general",
     };

@@ -63,11 +63,12 @@ internal static class HomeFileReader
     {
         PlanningParameters defaults = new() { NorthDegrees = home.Number("north", NorthDegrees) ?? 0 };
         if (home.Find("model") is not { } node) return defaults;
-        if (MapReader.Open(node, "the model", problems, "exponent", "shadowing", "availability", "fading", "k") is not { } map) return defaults;
+        if (MapReader.Open(node, "the model", problems, "exponent", "detour", "shadowing", "availability", "fading", "k") is not { } map) return defaults;
         Fading fading = ReadFading(map, problems);
         return defaults with
         {
             Exponent = map.Number("exponent", LogDistance.Exponent) ?? defaults.Exponent,
+            Detour = map.Number("detour", Detour.ExtraDb) is { } detourDb ? new(detourDb) : defaults.Detour,
             Shadowing = map.Number("shadowing", FadingMargin.ShadowingDb) is { } shadowingDb ? new(shadowingDb) : defaults.Shadowing,
             Availability = map.Number("availability", FadingMargin.Availability) ?? defaults.Availability,
             Fading = fading,

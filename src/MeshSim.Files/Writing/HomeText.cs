@@ -5,6 +5,7 @@ using MeshSim.Files.Datasets;
 using MeshSim.Files.Homes;
 using MeshSim.FloorPlans;
 using MeshSim.Materials;
+using MeshSim.Propagation;
 
 namespace MeshSim.Files.Writing;
 
@@ -37,6 +38,7 @@ internal static class HomeText
             ("shadowing", YamlWords.Number(parameters.Shadowing.Value)),
             ("availability", YamlWords.Number(parameters.Availability)),
         ];
+        if (parameters.Detour.Value != Detour.UsualDb) entries.Insert(1, ("detour", YamlWords.Number(parameters.Detour.Value)));
         if (parameters.Fading != Fading.None) entries.Add(("fading", HomeFileReader.Fadings.First(word => word.Value == parameters.Fading).Key));
         if (parameters.Fading == Fading.Rician) entries.Add(("k", YamlWords.Number(parameters.SteadyToScattered.Value)));
         return YamlWords.Map(entries);

@@ -121,6 +121,9 @@ public sealed record PlanningParameters
     /// <summary>Path-loss exponent: 2 with walls counted one by one, as COST 231 multi-wall does.</summary>
     public double Exponent { get; init; } = 2.0;
 
+    /// <summary>What the way round walls costs in the model that has one.</summary>
+    public Decibels Detour { get; init; } = new(Propagation.Detour.UsualDb);
+
     /// <summary>Standard deviation of log-normal shadowing. 5 dB is ITU-R P.1238-13's office figure out of sight (5.01 dB).</summary>
     public Decibels Shadowing { get; init; } = new(5);
 

@@ -55,7 +55,7 @@ public sealed class StateGraphs
     /// <summary>The path-loss model with the doors of a state.</summary>
     /// <exception cref="ArgumentException">The state opens a door that the home does not have.</exception>
     public IPathLossModel ModelIn(State? state) => PathLossModels.Create(
-        _model, _home.FloorPlan.WithOpen(state?.Open ?? []), _home.Constructions, _network.Carrier, _home.Parameters.Exponent);
+        _model, _home.FloorPlan.WithOpen(state?.Open ?? []), _home.Constructions, _network.Carrier, _home.Parameters.Exponent, _home.Parameters.Detour.Value);
 
     private (MeshGraph Graph, Commands Commands) OfDoors(State? state)
     {

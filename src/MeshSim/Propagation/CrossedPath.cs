@@ -15,7 +15,7 @@ internal sealed class CrossedPath
         DistanceMetres = from.DistanceMetresTo(to);
         tracer.Trace(from, to, Crossings);
         Floors = Crossings.Count(crossing => crossing.Kind == LossKind.Floor);
-        items = ImmutableArray.CreateBuilder<LossItem>(Crossings.Count + 1);
+        items = ImmutableArray.CreateBuilder<LossItem>(Crossings.Count + 2);
     }
 
     /// <summary>What is met, in order from the start.</summary>
@@ -39,6 +39,9 @@ internal sealed class CrossedPath
         Loss = new(lossDb),
         IsExtrapolated = isExtrapolated,
     });
+
+    public void AddDetour(double lossDb) =>
+        items.Add(new() { Kind = LossKind.Detour, Name = "way round", Loss = new(lossDb) });
 
     public PathLoss ToPathLoss(string model) => new(model, DistanceMetres, items.ToImmutable());
 }

@@ -11,7 +11,8 @@ namespace MeshSim.Propagation;
 
 /// <summary>
 /// The default model: free space to 1 m, a power law of distance beyond, every wall, closed opening and object by its planning
-/// loss at its own angle, and the floor term of COST 231 with the planning losses of the floors met.
+/// loss at its own angle, and the floor term of COST 231 with the planning losses of the floors met. With a way round, the sum
+/// of all but the floors saturates as <see cref="Detour"/> says.
 /// </summary>
 public sealed class LogDistance : IPathLossModel
 {
@@ -22,17 +23,24 @@ public sealed class LogDistance : IPathLossModel
     private readonly CrossingTracer tracer;
     private readonly LossCurve[] curves;
     private readonly double lossAtOneMetreDb, decibelsPerDecade;
+    private readonly double? detourDb;
 
     /// <summary>Makes up the model.</summary>
     /// <param name="plan">The building.</param>
     /// <param name="constructions">All constructions that the building names.</param>
     /// <param name="frequency">The carrier.</param>
     /// <param name="exponent">Path-loss exponent n, within <see cref="Exponent"/>.</param>
-    /// <exception cref="ArgumentException">A construction is missing, or frequency or exponent is out of range.</exception>
+    /// <param name="detourDb">What the way round costs, dB, within <see cref="Detour.ExtraDb"/>; null where there is none.</param>
+    /// <exception cref="ArgumentException">A construction is missing, or frequency, exponent or way round is out of range.</exception>
     public LogDistance(
-        FloorPlan plan, ImmutableDictionary<ConstructionName, Construction> constructions, Frequency frequency, double exponent)
+        FloorPlan plan,
+        ImmutableDictionary<ConstructionName, Construction> constructions,
+        Frequency frequency,
+        double exponent,
+        double? detourDb = null)
     {
         decibelsPerDecade = 10 * Exponent.Check(exponent);
+        this.detourDb = detourDb is { } extraDb ? Detour.ExtraDb.Check(extraDb) : null;
         lossAtOneMetreDb = FreeSpace.LossDb(1, frequency.Megahertz);
         this.plan = plan;
         tracer = new(plan);
@@ -44,15 +52,18 @@ public sealed class LogDistance : IPathLossModel
     {
         var path = new CrossedPath(tracer, from, to);
         path.AddDistance(DistanceLossDb(path.DistanceMetres), isExtrapolated: false);
-        double floorShare = Cost231.FloorShare(path.Floors);
+        double floorShare = Cost231.FloorShare(path.Floors), othersDb = 0;
         foreach (Crossing crossing in path.Crossings)
         {
             LossCurve curve = curves[crossing.Construction];
-            double share = crossing.Kind == LossKind.Floor ? floorShare : 1;
-            path.Add(crossing, share * crossing.Weight * curve.At(crossing.Cosine).Value, curve.IsExtrapolated);
+            double lossDb = crossing.Weight * curve.At(crossing.Cosine).Value;
+            if (crossing.Kind != LossKind.Floor) othersDb += lossDb;
+            path.Add(crossing, crossing.Kind == LossKind.Floor ? floorShare * lossDb : lossDb, curve.IsExtrapolated);
         }
 
-        return path.ToPathLoss(ModelNames.LogDistance);
+        if (detourDb is null) return path.ToPathLoss(ModelNames.LogDistance);
+        if (othersDb > 0) path.AddDetour(WallsDb(othersDb) - othersDb);
+        return path.ToPathLoss(ModelNames.Detour);
     }
 
     /// <inheritdoc/>
@@ -78,11 +89,14 @@ public sealed class LogDistance : IPathLossModel
             ShortestMetres = FreeSpace.DistanceMetres.Min,
             CurveOf = name => curves[tracer.Constructions.IndexOf(name)],
             FloorShare = Cost231.FloorShare,
+            DetourDb = detourDb,
         },
         grid);
 
     private double TotalDb(Position from, Position to, LossSum sum) =>
-        DistanceLossDb(from.DistanceMetresTo(to)) + sum.OthersDb + (Cost231.FloorShare(sum.Floors) * sum.FloorsDb);
+        DistanceLossDb(from.DistanceMetresTo(to)) + WallsDb(sum.OthersDb) + (Cost231.FloorShare(sum.Floors) * sum.FloorsDb);
+
+    private double WallsDb(double sumDb) => detourDb is { } extraDb ? Detour.LossDb(sumDb, extraDb) : sumDb;
 
     private double DistanceLossDb(double distanceMetres) =>
         lossAtOneMetreDb + (decibelsPerDecade * Math.Log10(Math.Max(distanceMetres, FreeSpace.DistanceMetres.Min)));

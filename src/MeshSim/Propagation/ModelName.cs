@@ -6,6 +6,9 @@ public enum ModelName
     /// <summary>Log-distance with each wall, opening, object and floor on the path counted. The default.</summary>
     LogDistance,
 
+    /// <summary>Log-distance with each wall counted, and a way round them: their sum saturates.</summary>
+    Detour,
+
     /// <summary>COST 231 multi-wall as printed: light walls, heavy walls and floors by category.</summary>
     MultiWall,
 
@@ -18,6 +21,9 @@ public static class ModelNames
 {
     /// <summary>Log-distance with walls.</summary>
     public const string LogDistance = "log-distance";
+
+    /// <summary>Log-distance with walls and a way round them.</summary>
+    public const string Detour = "detour";
 
     /// <summary>COST 231 multi-wall.</summary>
     public const string MultiWall = "multi-wall";

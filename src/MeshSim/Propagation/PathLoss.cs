@@ -27,6 +27,9 @@ public enum LossKind
     /// <summary>An object.</summary>
     Object,
 
+    /// <summary>What the way round saves: the one item that is never positive.</summary>
+    Detour,
+
     /// <summary>Where and in what a device is hidden.</summary>
     Mounting,
 }
@@ -56,7 +59,7 @@ public sealed record LossItem
 /// <summary>The loss along one path, item by item. The items sum to the total.</summary>
 /// <param name="Model">The model that made it.</param>
 /// <param name="DistanceMetres">Straight-line distance, m.</param>
-/// <param name="Items">Distance first, then what the path goes through, in order from its start.</param>
+/// <param name="Items">Distance first, then what the path goes through, in order from its start, then what a way round saves.</param>
 public sealed record PathLoss(string Model, double DistanceMetres, ImmutableArray<LossItem> Items)
 {
     /// <summary>The sum of the items.</summary>

@@ -13,16 +13,19 @@ public static class PathLossModels
     /// <param name="plan">The building.</param>
     /// <param name="constructions">All constructions that the building names.</param>
     /// <param name="frequency">The carrier.</param>
-    /// <param name="exponent">Path-loss exponent of <see cref="ModelName.LogDistance"/>; the others have their own.</param>
+    /// <param name="exponent">Path-loss exponent of <see cref="LogDistance"/>, with or without a way round; the others have their own.</param>
+    /// <param name="detourDb">What the way round costs, dB, of <see cref="ModelName.Detour"/>.</param>
     /// <exception cref="ArgumentException">No such model, a construction is missing, or frequency or exponent is out of range.</exception>
     public static IPathLossModel Create(
         ModelName name,
         FloorPlan plan,
         ImmutableDictionary<ConstructionName, Construction> constructions,
         Frequency frequency,
-        double exponent) => name switch
+        double exponent,
+        double detourDb = Detour.UsualDb) => name switch
         {
             ModelName.LogDistance => new LogDistance(plan, constructions, frequency, exponent),
+            ModelName.Detour => new LogDistance(plan, constructions, frequency, exponent, detourDb),
             ModelName.MultiWall => new MultiWall(plan, constructions, frequency),
             ModelName.SiteGeneral => new SiteGeneral(plan, frequency),
             _ => throw new ArgumentOutOfRangeException(nameof(name), name, "no such model"),

@@ -68,6 +68,6 @@ public static class CoverageStudy
     internal static IPathLossModel ModelOf(Home home, Network network, StudyOptions options)
     {
         FloorPlan plan = home.FloorPlan.WithOpen(options.State?.Open ?? []);
-        return PathLossModels.Create(options.Model, plan, home.Constructions, network.Carrier, home.Parameters.Exponent);
+        return PathLossModels.Create(options.Model, plan, home.Constructions, network.Carrier, home.Parameters.Exponent, home.Parameters.Detour.Value);
     }
 }

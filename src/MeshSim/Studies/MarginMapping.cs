@@ -39,7 +39,7 @@ internal static class MarginMapping
     {
         Home home = coverage.Home;
         IPathLossModel model = PathLossModels.Create(
-            coverage.Model, home.FloorPlan.WithOpen(coverage.State?.Open ?? []), home.Constructions, coverage.Network.Carrier, home.Parameters.Exponent);
+            coverage.Model, home.FloorPlan.WithOpen(coverage.State?.Open ?? []), home.Constructions, coverage.Network.Carrier, home.Parameters.Exponent, home.Parameters.Detour.Value);
         return BestMargin(coverage, RelaysOf(coverage), model, grid);
     }
 

@@ -22,6 +22,16 @@ public sealed class ExplainWorkTests
     }
 
     [Fact]
+    public async Task What_a_way_round_saves_is_a_line_of_the_budget_where_the_home_asks_for_it()
+    {
+        Run straight = await Run.Of("explain", Run.LongHouse, "far-sensor");
+        Run round = await Run.Of("explain", Run.LongHouse, "far-sensor", "--model", "detour");
+
+        straight.Output.Should().NotContain("way round");
+        round.Output.Should().MatchRegex(@"way round, through doors and corridors +\+\d+\.\d ");
+    }
+
+    [Fact]
     public async Task A_room_is_explained_as_approved()
     {
         Run run = await Run.Of("explain", Run.SwitchedLamp, "fourth", "--state", "evening", "--step", "0.5");

@@ -81,7 +81,7 @@ public sealed class LinksWorkTests
     [Fact]
     public async Task Each_model_says_its_name()
     {
-        foreach (string model in new[] { "log-distance", "multi-wall", "site-general" })
+        foreach (string model in new[] { "log-distance", "detour", "multi-wall", "site-general" })
         {
             Run run = await Run.Of("links", Run.LongHouse, "--model", model, "--json");
             run.Json.GetProperty("model").GetString().Should().Be(model);

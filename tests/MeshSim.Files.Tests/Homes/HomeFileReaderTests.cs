@@ -68,4 +68,20 @@ public sealed class HomeFileReaderTests
         HomeWriter.Write(folder.Read().Home!, folder.File("copy"));
         HomeFolder.Read(folder.File("copy")).Home!.Parameters.Should().Be(parameters);
     }
+
+    [Fact]
+    public void A_way_round_arrives_and_is_written()
+    {
+        using TemporaryFolder folder = ChangedSample.Folder("home.yaml", "exponent: 2,", "exponent: 2, detour: 17.5,");
+        PlanningParameters parameters = folder.Read().Home!.Parameters;
+        parameters.Detour.Value.Should().Be(17.5);
+
+        HomeWriter.Write(folder.Read().Home!, folder.File("copy"));
+        HomeFolder.Read(folder.File("copy")).Home!.Parameters.Should().Be(parameters);
+    }
+
+    [Fact]
+    public void A_way_round_that_cannot_be_is_an_error() =>
+        ChangedSample.Says("home.yaml", "exponent: 2,", "exponent: 2, detour: 2,").Should()
+            .Equal("home.yaml(4,31): error: \"detour\" is 2; it must be 5 to 60 dB on the way round");
 }

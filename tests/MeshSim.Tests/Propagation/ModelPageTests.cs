@@ -14,7 +14,7 @@ public class ModelPageTests
     public void Every_model_has_its_four_parts()
     {
         string[] models = [.. Page.Split("## ").Skip(1)];
-        models.Should().HaveCount(7);
+        models.Should().HaveCount(8);
         models.Should().OnlyContain(model => new[] { "**Formula.**", "**Symbols.**", "**Range.**", "**Outside.**" }.All(model.Contains));
     }
 
@@ -29,6 +29,7 @@ public class ModelPageTests
         ];
         foreach (ValidRange limit in limits) Page.Should().Contain(limit.ToString());
         Page.Should().Contain(FormattableString.Invariant($"n {LogDistance.Exponent.Min} to {LogDistance.Exponent.Max}"));
+        Page.Should().Contain(FormattableString.Invariant($"R {Detour.ExtraDb.Min} to {Detour.ExtraDb.Max} dB, {Detour.UsualDb} unless"));
         Page.Should().Contain(FormattableString.Invariant($"loors {Cost231.Floors.Min} to {Cost231.Floors.Max}"));
         Page.Should().Contain(FormattableString.Invariant($"0 to {PlanningLoss.Ceiling.Value} dB; angle 0° to {PlanningLoss.CapDegrees}°; 1 to {PlanningLoss.MaxLayers} layers"));
         Page.Should().Contain(FormattableString.Invariant($"over {PlanningLoss.ThicknessSets} thickness sets"));

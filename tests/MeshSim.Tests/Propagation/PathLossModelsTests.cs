@@ -7,6 +7,7 @@ public class PathLossModelsTests
 {
     [Theory]
     [InlineData(ModelName.LogDistance, "log-distance")]
+    [InlineData(ModelName.Detour, "detour")]
     [InlineData(ModelName.MultiWall, "multi-wall")]
     [InlineData(ModelName.SiteGeneral, "site-general")]
     public void Every_figure_says_which_model_made_it(ModelName name, string expected) =>
@@ -21,6 +22,7 @@ public class PathLossModelsTests
 
     [Theory]
     [InlineData(ModelName.LogDistance)]
+    [InlineData(ModelName.Detour)]
     [InlineData(ModelName.MultiWall)]
     [InlineData(ModelName.SiteGeneral)]
     public void A_frequency_of_nothing_is_refused(ModelName name)

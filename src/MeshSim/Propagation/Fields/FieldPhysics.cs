@@ -20,4 +20,7 @@ public sealed record FieldPhysics
 
     /// <summary>The share of the sum of k floor losses that counts, k from 1.</summary>
     public required Func<int, double> FloorShare { get; init; }
+
+    /// <summary>What the way round costs, dB; null where walls simply add up. Floors add to either.</summary>
+    public double? DetourDb { get; init; }
 }

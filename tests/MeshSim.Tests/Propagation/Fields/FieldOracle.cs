@@ -16,15 +16,20 @@ internal static class FieldOracle
 
     public static void Check(RandomHome home) => Check(home.Plan, RandomHomes.Constructions, new(2440), home.Grid, [home.Transmitter]);
 
+    /// <summary>The same with a way round.</summary>
+    public static void CheckDetour(RandomHome home) =>
+        Check(home.Plan, RandomHomes.Constructions, new(2440), home.Grid, [home.Transmitter], Detour.UsualDb);
+
     /// <summary>Returns the number of points compared.</summary>
     public static long Check(
         FloorPlan plan,
         ImmutableDictionary<ConstructionName, Construction> constructions,
         Frequency frequency,
         FieldGrid grid,
-        IEnumerable<Position> transmitters)
+        IEnumerable<Position> transmitters,
+        double? detourDb = null)
     {
-        var model = new LogDistance(plan, constructions, frequency, exponent: 2.2);
+        var model = new LogDistance(plan, constructions, frequency, exponent: 2.2, detourDb);
         var tracer = new CrossingTracer(plan);
         PathLossFields fields = model.FieldsOver(grid);
         bool[] isAngled = [.. tracer.Constructions.Select(name => constructions[name].Stated.IsEmpty)];

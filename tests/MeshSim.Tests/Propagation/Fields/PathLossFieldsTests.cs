@@ -27,6 +27,13 @@ public sealed class PathLossFieldsTests
     public void Losses_at_an_angle_stay_within_half_a_step_a_crossing_in_random_buildings() =>
         RandomHomes.Angled.Sample(FieldOracle.Check, iter: RandomBuildings, print: home => home.ToString());
 
+    [Fact]
+    public void With_a_way_round_losses_equal_the_tracer_too()
+    {
+        RandomHomes.Constant.Sample(FieldOracle.CheckDetour, iter: RandomBuildings, print: home => home.ToString());
+        RandomHomes.Angled.Sample(FieldOracle.CheckDetour, iter: RandomBuildings, print: home => home.ToString());
+    }
+
     [Theory]
     [InlineData(3, 0)]
     [InlineData(4, 0.5)]

@@ -2,6 +2,7 @@ using MeshSim.Devices;
 using MeshSim.Files;
 using MeshSim.FloorPlans;
 using MeshSim.FloorPlans.Geometry;
+using MeshSim.Propagation;
 using MeshSim.Propagation.Fields;
 using MeshSim.Tests.Architecture;
 
@@ -26,6 +27,7 @@ public sealed class ShippedHomesFieldTests
             {
                 var grid = FieldGrid.Over(home.FloorPlan, storey.Name, StepMetres, ProbeHeightMetres);
                 points += FieldOracle.Check(home.FloorPlan, home.Constructions, network.Carrier, grid, transmitters);
+                points += FieldOracle.Check(home.FloorPlan, home.Constructions, network.Carrier, grid, transmitters.Take(1), Detour.UsualDb);
             }
         }
 

@@ -52,11 +52,16 @@ public sealed class PathLossPairsTests
         foreach ((int a, int b) in PairsOf(places)) losses[a, b].Should().Be(model.TotalBetween(places[a], places[b]));
     }
 
-    private static LogDistance ModelOf(RandomHome home) => new(home.Plan, RandomHomes.Constructions, new(2440), exponent: 2.2);
+    private static LogDistance ModelOf(RandomHome home, double? detourDb = null) => new(home.Plan, RandomHomes.Constructions, new(2440), exponent: 2.2, detourDb);
 
     private static void Check(RandomHome home)
     {
-        LogDistance model = ModelOf(home);
+        Check(home, ModelOf(home));
+        Check(home, ModelOf(home, Detour.UsualDb));
+    }
+
+    private static void Check(RandomHome home, LogDistance model)
+    {
         Position[] places = Places(home);
         PairLosses losses = model.TotalsAmong(places, CancellationToken.None, maximumThreads: 1);
         foreach ((int a, int b) in PairsOf(places))

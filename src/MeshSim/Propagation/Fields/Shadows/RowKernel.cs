@@ -17,6 +17,9 @@ internal readonly record struct RowGeometry(float SquaredRest, float AlongY);
 /// <param name="DecibelsPerQuarter">Size of a quarter of the unit of channel 0, dB.</param>
 internal readonly record struct DistanceLaw(float ConstantDb, float SlopeDb, float LeastSquareMetres, float DecibelsPerQuarter);
 
+/// <summary>The power of the way round, as a share of what air alone would leave.</summary>
+internal readonly record struct DetourLaw(float Share);
+
 /// <summary>
 /// The passes over one row: running sums of difference rows, the distance term, and losses that depend on the angle. Rows are
 /// padded to whole vectors; each pass leaves its difference row zero for the next strip.
@@ -25,6 +28,9 @@ internal static class RowKernel
 {
     /// <summary>Numbers in a vector: rows are padded to a multiple.</summary>
     public const int Lanes = 8;
+
+    // Powers of two per decibel: log₂(10) / 10.
+    private const float BitsPerDecibel = 0.33219281f;
 
     private static readonly Vector256<int> UpOne = Vector256.Create(8, 0, 1, 2, 3, 4, 5, 6);
     private static readonly Vector256<int> UpTwo = Vector256.Create(8, 8, 0, 1, 2, 3, 4, 5);
@@ -135,6 +141,35 @@ internal static class RowKernel
             lossesDb[i] += share * values[Math.Min((int)(inverses[i] * squaredRise * values.Length), values.Length - 1)];
     }
 
+    /// <summary>Distance term plus what the sum of walls costs once power may go round them.</summary>
+    /// <param name="lossesDb">The sum of walls; becomes the loss, padded.</param>
+    /// <param name="squaredAlongX">Squared distance along x of each column, m².</param>
+    /// <param name="row">The row.</param>
+    /// <param name="law">The distance term.</param>
+    /// <param name="detour">The way round.</param>
+    public static void GoRound(Span<float> lossesDb, ReadOnlySpan<float> squaredAlongX, RowGeometry row, DistanceLaw law, DetourLaw detour)
+    {
+        ref float to = ref MemoryMarshal.GetReference(lossesDb);
+        ref float square = ref MemoryMarshal.GetReference(squaredAlongX);
+        Vector256<float> rest = Vector256.Create(row.SquaredRest), least = Vector256.Create(law.LeastSquareMetres);
+        Vector256<float> slope = Vector256.Create(law.SlopeDb), constant = Vector256.Create(law.ConstantDb);
+        Vector256<float> share = Vector256.Create(detour.Share / (1 + detour.Share)), rescale = Vector256.Create(1 / (1 + detour.Share));
+        for (int i = 0; i < lossesDb.Length; i += Lanes)
+        {
+            Vector256<float> through = Exp2(Vector256.LoadUnsafe(ref to, (nuint)i) * -BitsPerDecibel);
+            Vector256<float> both = Vector256.MultiplyAddEstimate(through, rescale, share);
+            Vector256<float> squared = Vector256.MaxNative(Vector256.LoadUnsafe(ref square, (nuint)i) + rest, least);
+            Vector256<float> airDb = Vector256.MultiplyAddEstimate(Log2(squared), slope, constant);
+            Vector256.MultiplyAddEstimate(Log2(both), Vector256.Create(-1 / BitsPerDecibel), airDb).StoreUnsafe(ref to, (nuint)i);
+        }
+    }
+
+    /// <summary>Adds the same to each column of a run.</summary>
+    public static void Add(Span<float> lossesDb, float addedDb)
+    {
+        foreach (ref float lossDb in lossesDb) lossDb += addedDb;
+    }
+
     // The sum up to each of eight cells; the cells become zero.
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static Vector256<int> RunningSum(ref int cells)
@@ -169,6 +204,22 @@ internal static class RowKernel
         if (Avx2.IsSupported) return Avx2.MultiplyAddAdjacent(counts.AsInt16(), losses.AsInt16());
         Vector256<int> lower = Vector256.Create(0xFFFF);
         return ((counts & lower) * (losses & lower)) + (Vector256.ShiftRightLogical(counts, 16) * Vector256.ShiftRightLogical(losses, 16));
+    }
+
+    /// <summary>
+    /// Two to the power of numbers up to 0, to 2e-7 of the value: the power series about the nearest whole number. What would be less than
+    /// 2⁻¹⁰⁰ stays there.
+    /// </summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static Vector256<float> Exp2(Vector256<float> value)
+    {
+        Vector256<float> kept = Vector256.MaxNative(value, Vector256.Create(-100f)), whole = Vector256.Round(kept), x = kept - whole;
+        Vector256<float> squared = x * x;
+        Vector256<float> low = Pair(1f, 0.6931472f, x), next = Pair(0.2402265f, 0.05550411f, x), high = Pair(0.009618129f, 0.001333356f, x);
+        high = Vector256.MultiplyAddEstimate(squared, Vector256.Create(0.0001540353f), high);
+        next = Vector256.MultiplyAddEstimate(squared, high, next);
+        low = Vector256.MultiplyAddEstimate(squared, next, low);
+        return (low.AsInt32() + Vector256.ShiftLeft(Vector256.ConvertToInt32Native(whole), 23)).AsSingle();
     }
 
     /// <summary>Binary logarithm of positive normal numbers to 7e-7: x · polynomial(x) about 1, fitted at Chebyshev points.</summary>

@@ -129,23 +129,20 @@ internal sealed class RowSummer
         scene.Floors.FindRuns(transmitter, row, floors);
 
         Span<int> first = CellsOf(0).Slice(lane * pitch, pitch);
-        foreach (AmountRun run in floors.Amounts) AddRun(first, run);
+        if (scene.Detour is null)
+            foreach (AmountRun run in floors.Amounts) AddRun(first, run);
         foreach ((ObjectShadows shadow, int amount) in scene.Objects)
         {
             (int from, int to) = shadow.Run(transmitter, row);
             if (from <= to) AddRun(first, new(from, to, amount));
         }
 
-        RowKernel.SumWithDistance(lossesDb, first, shadows.Base(0, row), squaredAlongX, geometry, scene.Distance);
-        if (scene.Channels.Count == 1 && floors.Angles.Count == 0) return;
-
-        RowKernel.InvertSquares(inverses, squaredAlongX, geometry);
-        for (int channel = 1; channel < cells.Length; channel++)
+        RowKernel.SumWithDistance(lossesDb, first, shadows.Base(0, row), squaredAlongX, geometry, DistanceOfSum);
+        if (scene.Channels.Count > 1 || floors.Angles.Count > 0) SumAngles(shadows, row, lane, geometry);
+        if (scene.Detour is { } detour)
         {
-            int start = shadows.IsUsed(channel) ? shadows.Base(channel, row) : 0;
-            if (!isTouched[channel] && start == 0) continue;
-            Span<int> counts = CellsOf(channel).Slice(lane * pitch, pitch);
-            RowKernel.AddAtAngle(lossesDb, counts, start, alongX, inverses, geometry, scene.Channels.Angle(channel));
+            RowKernel.GoRound(lossesDb, squaredAlongX, geometry, scene.Distance, detour);
+            foreach (AmountRun run in floors.Amounts) RowKernel.Add(lossesDb.AsSpan(run.First, run.Last - run.First + 1), run.Amount * scene.Distance.DecibelsPerQuarter);
         }
 
         foreach (FloorRun run in floors.Angles)
@@ -153,6 +150,21 @@ internal sealed class RowSummer
             int length = run.Last - run.First + 1;
             Span<float> ofRun = lossesDb.AsSpan(run.First, length);
             RowKernel.AddFloor(ofRun, inverses.AsSpan(run.First, length), (float)(dz * dz), run.Share, run.Table);
+        }
+    }
+
+    // With a way round the walls are summed by themselves first.
+    private DistanceLaw DistanceOfSum => scene.Detour is null ? scene.Distance : scene.Distance with { ConstantDb = 0, SlopeDb = 0 };
+
+    private void SumAngles(ShadowLines shadows, int row, int lane, RowGeometry geometry)
+    {
+        RowKernel.InvertSquares(inverses, squaredAlongX, geometry);
+        for (int channel = 1; channel < cells.Length; channel++)
+        {
+            int start = shadows.IsUsed(channel) ? shadows.Base(channel, row) : 0;
+            if (!isTouched[channel] && start == 0) continue;
+            Span<int> counts = CellsOf(channel).Slice(lane * pitch, pitch);
+            RowKernel.AddAtAngle(lossesDb, counts, start, alongX, inverses, geometry, scene.Channels.Angle(channel));
         }
     }
 

@@ -19,6 +19,7 @@ internal sealed class ShadowScene
             (float)(physics.DecibelsPerDecade / 2 * Math.Log10(2)),
             (float)(physics.ShortestMetres * physics.ShortestMetres),
             (float)(1 / (4 * Channels.UnitsPerDecibel)));
+        Detour = physics.DetourDb is { } extraDb ? new((float)Math.Pow(10, -extraDb / 10)) : null;
         storeys = [.. plan.Storeys.Select(storey => new WallFacets(plan, storey, tracer.Constructions.IndexOf, Channels))];
         Objects = [.. tracer.Objects.ToArray().Select(solid => (new ObjectShadows(solid, Frame), AmountOf(solid)))];
         FloorShadow[] floors = [.. tracer.Floors.ToArray().Select(floor => new FloorShadow(floor, Frame))];
@@ -30,6 +31,8 @@ internal sealed class ShadowScene
     public GridFrame Frame { get; }
 
     public DistanceLaw Distance { get; }
+
+    public DetourLaw? Detour { get; }
 
     public LossChannels Channels { get; }
 
