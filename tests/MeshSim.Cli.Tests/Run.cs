@@ -22,6 +22,9 @@ internal sealed record Run(int Code, string Output, string Error)
     /// <summary>The home where a lamp behind a switch carries a sensor.</summary>
     public static string SwitchedLamp { get; } = Path.Combine(Data, "switched-lamp");
 
+    /// <summary>The home drawn as walls alone.</summary>
+    public static string TracedDrawing { get; } = Path.Combine(Data, "traced-drawing");
+
     /// <summary>The root of the project.</summary>
     public static string Root { get; } = Path.GetFullPath(Path.Combine(Here(), "..", ".."));
 

@@ -32,9 +32,13 @@ internal static class CheckWork
             + $"{Figures.Counted(check.Networks.Sum(n => n.Devices), "device")}{notices}.";
     }
 
-    private static string Outlets(CheckJson check) => check.OutletsAssumed > 0
-        ? $"Outlets for repeaters: none listed, so {Figures.Count(check.OutletsAssumed)} are assumed along the walls."
-        : $"Outlets for repeaters: {Figures.Count(check.OutletsGiven)} listed.";
+    private static string Outlets(CheckJson check)
+    {
+        if (check.OutletsAssumed > 0) return $"Outlets for repeaters: none listed, so {Figures.Count(check.OutletsAssumed)} are assumed along the walls.";
+        return check.OutletsGiven == 0 && check.Storeys.All(storey => storey.Rooms == 0)
+            ? "Outlets for repeaters: none listed, and none can be assumed where no rooms are drawn."
+            : $"Outlets for repeaters: {Figures.Count(check.OutletsGiven)} listed.";
+    }
 
     private static string States(CheckJson check) =>
         check.States.IsEmpty ? "States: none named." : $"States: {string.Join(", ", check.States)}.";

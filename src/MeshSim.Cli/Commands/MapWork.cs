@@ -62,5 +62,5 @@ internal static class MapWork
     private static string Text(List<NetworkMaps> all, int width) => string.Join('\n', all.Select(maps =>
         TextTable.Paragraph(DarkWords.Answer(maps.Maps), width)
         + TextTable.Paragraph(CoverageWords.Basis(maps.Coverage), width)
-        + "\n" + TextTable.Render(DarkRoomsTable.Of(maps.Maps), width)));
+        + (maps.Maps.All(map => map.Rooms.IsEmpty) ? "" : "\n" + TextTable.Render(DarkRoomsTable.Of(maps.Maps), width))));
 }

@@ -14,6 +14,8 @@ internal static class DarkWords
     public static string Answer(ImmutableArray<MarginMap> maps)
     {
         (RoomName Room, double DarkShare)[] rooms = [.. maps.SelectMany(map => map.Rooms)];
+        if (rooms.Length == 0) return "No rooms are drawn, so there is no share of dark floor to give; a picture (--out) shows where it is dark.";
+
         string[] dark = [.. rooms.Where(room => room.DarkShare > MostlyDark).Select(InWords)];
         if (dark.Length > 0) return $"Dark in more than half of the floor: {string.Join(", ", dark)}.";
 

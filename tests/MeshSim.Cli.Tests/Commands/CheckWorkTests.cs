@@ -13,6 +13,16 @@ public sealed class CheckWorkTests
     }
 
     [Fact]
+    public async Task Walls_without_rooms_are_in_order_and_leave_no_outlets_to_assume()
+    {
+        Run run = await Run.Of("check", Run.TracedDrawing);
+
+        run.Code.Should().Be(0);
+        run.Error.Should().BeEmpty();
+        run.Output.Should().Contain("1 storey, 0 rooms").And.Contain("none can be assumed where no rooms are drawn");
+    }
+
+    [Fact]
     public async Task Json_counts_the_same()
     {
         Run run = await Run.Of("check", Run.LongHouse, "--json");

@@ -79,6 +79,14 @@ public sealed class LinksWorkTests
     }
 
     [Fact]
+    public async Task Walls_without_rooms_are_crossed_like_any_other()
+    {
+        Run run = await Run.Of("links", Run.TracedDrawing);
+
+        run.Output.Should().MatchRegex("stick +lamp .*middle wall").And.MatchRegex("stick +bell .*middle");
+    }
+
+    [Fact]
     public async Task Each_model_says_its_name()
     {
         foreach (string model in new[] { "log-distance", "detour", "multi-wall", "site-general" })

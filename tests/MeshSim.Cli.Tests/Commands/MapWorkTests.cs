@@ -18,6 +18,19 @@ public sealed class MapWorkTests
     }
 
     [Fact]
+    public async Task Walls_without_rooms_have_a_picture_and_no_table_of_rooms()
+    {
+        using var temporary = new TemporaryFolder();
+
+        Run run = await Run.Of("map", Run.TracedDrawing, "--step", Step, "--out", temporary["maps"], "--values");
+
+        run.Output.Should().StartWith("No rooms are drawn").And.NotContain("Dark %");
+        Directory.EnumerateFiles(temporary["maps"], "*.png").Should().ContainSingle();
+        string[] lines = await File.ReadAllLinesAsync(temporary["maps/margin_plugs.csv"], TestContext.Current.CancellationToken);
+        lines.Skip(1).Should().HaveCountGreaterThan(200, "every point of the grid has a value").And.OnlyContain(line => line.StartsWith("ground,", StringComparison.Ordinal));
+    }
+
+    [Fact]
     public async Task Json_has_an_object_for_each_network_and_storey()
     {
         Run run = await Run.Of("map", Run.TwoRooms, "--step", Step, "--height", "1.5", "--json");

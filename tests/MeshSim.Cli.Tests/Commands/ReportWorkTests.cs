@@ -25,6 +25,17 @@ public sealed partial class ReportWorkTests
     }
 
     [Fact]
+    public async Task Walls_without_rooms_make_a_report_too()
+    {
+        using var temporary = new TemporaryFolder();
+
+        Run run = await Run.Of(["report", Run.TracedDrawing, "--out", temporary["out"], .. Coarse]);
+
+        run.Error.Should().BeEmpty();
+        (await File.ReadAllTextAsync(temporary["out/index.html"], TestContext.Current.CancellationToken)).Should().Contain("No rooms are drawn").And.Contain("margin_plugs_ground.png");
+    }
+
+    [Fact]
     public async Task Json_tells_the_answer_by_ids()
     {
         using var temporary = new TemporaryFolder();

@@ -16,5 +16,9 @@ public sealed class DarkWordsTests
     [Fact]
     public void A_home_without_dark_spots_is_told_so() => Answer(0).Should().Be("No room is dark anywhere.");
 
+    [Fact]
+    public void Without_rooms_no_room_is_called_bright() =>
+        DarkWords.Answer([Samples.Map with { Rooms = [] }]).Should().StartWith("No rooms are drawn").And.Contain("--out");
+
     private static string Answer(double share) => DarkWords.Answer(ImmutableArray.Create<MarginMap>(Samples.Map with { Rooms = [(new("hall"), share)] }));
 }
