@@ -9,7 +9,7 @@ internal static class ChosenSets
     /// <param name="goals">Goals that every outlet together meets.</param>
     /// <param name="order">All outlets, the first to go first.</param>
     /// <returns>The outlets that stay, in order.</returns>
-    public static int[] Thin(IReadOnlyList<ReachGoal> goals, int[] order)
+    public static int[] Thin(IReadOnlyList<IPlacementGoal> goals, int[] order)
     {
         // Fewer outlets never meet more, so the next outlet that must stay is found by halving.
         List<int> stay = [];
@@ -31,23 +31,23 @@ internal static class ChosenSets
         return [.. stay];
     }
 
-    /// <summary>Replaces two outlets by one for as long as that can be done.</summary>
+    /// <summary>Replaces two outlets by one that costs less for as long as that can be done.</summary>
     /// <returns>The outlets in order; the same ones when nothing was found.</returns>
-    public static int[] ReplacePairs(IReadOnlyList<ReachGoal> goals, int[] chosen)
+    public static int[] ReplacePairs(IReadOnlyList<IPlacementGoal> goals, int[] costs, int[] chosen)
     {
-        while (ReplacePair(goals, chosen) is { } fewer) chosen = fewer;
+        while (ReplacePair(goals, costs, chosen) is { } fewer) chosen = fewer;
         return chosen;
     }
 
     /// <summary>Whether a choice meets every goal.</summary>
-    public static bool AreMet(IReadOnlyList<ReachGoal> goals, NodeSet passing)
+    public static bool AreMet(IReadOnlyList<IPlacementGoal> goals, NodeSet passing)
     {
-        foreach (ReachGoal goal in goals)
+        foreach (IPlacementGoal goal in goals)
             if (!goal.IsMet(passing)) return false;
         return true;
     }
 
-    private static int[]? ReplacePair(IReadOnlyList<ReachGoal> goals, int[] chosen)
+    private static int[]? ReplacePair(IReadOnlyList<IPlacementGoal> goals, int[] costs, int[] chosen)
     {
         ReachGraph graph = goals[0].Graph;
         for (int i = 0; i < chosen.Length; i++)
@@ -56,21 +56,22 @@ internal static class ChosenSets
             {
                 int[] rest = [.. chosen.Where((_, index) => index != i && index != j)];
                 NodeSet passing = graph.Chosen(rest);
-                if (FindOne(goals, passing) is { } outlet) return [.. rest.Append(outlet).Order()];
+                if (FindOne(goals, passing, costs, costs[chosen[i]] + costs[chosen[j]]) is { } outlet) return [.. rest.Append(outlet).Order()];
             }
         }
 
         return null;
     }
 
-    private static int? FindOne(IReadOnlyList<ReachGoal> goals, NodeSet passing)
+    private static int? FindOne(IReadOnlyList<IPlacementGoal> goals, NodeSet passing, int[] costs, int below)
     {
-        ReachGoal? open = goals.FirstOrDefault(goal => !goal.IsMet(passing));
+        IPlacementGoal? open = goals.FirstOrDefault(goal => !goal.IsMet(passing));
         if (open is null) return null;
         RepeaterProblem problem = open.Graph.Problem;
-        foreach (int outlet in open.OutletsThatConnectFirst(passing))
+        foreach (int outlet in open.OutletsThatMayHelp(passing))
         {
             int node = problem.NodeOf(outlet);
+            if (costs[outlet] >= below || passing.Contains(node)) continue;
             passing.Add(node);
             bool isEnough = AreMet(goals, passing);
             passing.Remove(node);

@@ -59,6 +59,19 @@ internal sealed class CutFinder
         return [.. cut];
     }
 
+    /// <summary>A series of cuts that share no outlet: after each one all of it is chosen.</summary>
+    /// <param name="device">A device.</param>
+    /// <param name="passing">The nodes that pass frames on; grown in place.</param>
+    /// <param name="order">As for <see cref="Grow"/>.</param>
+    public IEnumerable<int[]> Disjoint(int device, NodeSet passing, int[] order)
+    {
+        while (Grow(device, passing, order) is { } cut)
+        {
+            yield return cut;
+            foreach (int outlet in cut) passing.Add(graph.Problem.NodeOf(outlet));
+        }
+    }
+
     /// <summary>Passes on what a node that has begun to relay changes.</summary>
     private void Spread(int start, NodeSet passing, int[] hops)
     {

@@ -1,19 +1,10 @@
 namespace MeshSim.Placement;
 
-/// <summary>The cuts found so far: sets of outlets, in order, of which each must be hit by whatever is chosen.</summary>
+/// <summary>The cuts found so far, which whatever is chosen must satisfy.</summary>
 internal sealed class CutPool
 {
-    private static readonly EqualityComparer<int[]> SameOutlets = EqualityComparer<int[]>.Create(
-        (a, b) => a.AsSpan().SequenceEqual(b),
-        cut =>
-        {
-            HashCode hash = default;
-            foreach (int outlet in cut) hash.Add(outlet);
-            return hash.ToHashCode();
-        });
-
-    private readonly List<int[]> cuts;
-    private readonly HashSet<int[]> known;
+    private readonly List<Cut> cuts;
+    private readonly HashSet<Cut> known;
 
     /// <summary>An empty pool.</summary>
     public CutPool()
@@ -21,17 +12,17 @@ internal sealed class CutPool
     {
     }
 
-    private CutPool(List<int[]> cuts)
+    private CutPool(List<Cut> cuts)
     {
         this.cuts = cuts;
-        known = new(cuts, SameOutlets);
+        known = [.. cuts];
     }
 
     /// <summary>All cuts in the order in which they were found.</summary>
-    public IReadOnlyList<int[]> Cuts => cuts;
+    public IReadOnlyList<Cut> Cuts => cuts;
 
     /// <summary>Adds a cut. False when it was there.</summary>
-    public bool Add(int[] cut)
+    public bool Add(Cut cut)
     {
         if (!known.Add(cut)) return false;
         cuts.Add(cut);

@@ -1,5 +1,14 @@
 namespace MeshSim.Placement;
 
+/// <summary>Costs that a choice must come to exactly.</summary>
+/// <param name="Costs">Per outlet what choosing it costs.</param>
+/// <param name="Total">What the choice must cost.</param>
+internal sealed record ExactCost(int[] Costs, int Total)
+{
+    /// <summary>Whether some outlets cost just that.</summary>
+    public bool IsKeptBy(int[] outlets) => outlets.Sum(outlet => Costs[outlet]) == Total;
+}
+
 /// <summary>What a search found.</summary>
 /// <param name="Outlets">The best outlets that meet all goals, in order; null when none were found.</param>
 /// <param name="LowerBound">Nothing that meets all goals costs less.</param>
@@ -22,30 +31,34 @@ internal sealed class CutSearch : IDisposable
     // The relaxed master gets the cuts it misses most: all of them make it slower, not stronger (measured).
     private const int CutsPerRelaxation = 50;
 
-    private readonly IReadOnlyList<ReachGoal> goals;
+    // Where losses must be survived there are tens of thousands of pairs to look at; the first few hundred that are missed do.
+    private const int CutsLookedAt = 4 * CutsPerRelaxation;
+
+    private readonly IReadOnlyList<IPlacementGoal> goals;
     private readonly int[] costs;
-    private readonly int? size;
+    private readonly ExactCost? exactly;
     private readonly CutPool pool;
     private readonly HittingSetMaster master;
     private int[]? best;
+    private int[]? lastOffered;
     private int upper;
     private int lower;
 
     /// <summary>Sets the search up.</summary>
     /// <param name="goals">What to meet; every outlet together meets them.</param>
     /// <param name="costs">Per outlet what it costs, 0 or more.</param>
-    /// <param name="size">How many outlets to choose, the fewest that meet the goals; null leaves it open.</param>
+    /// <param name="exactly">Other costs that must be kept to, the least with which the goals are met; null for none.</param>
     /// <param name="below">Only what costs less is of interest; null for no limit.</param>
     /// <param name="pool">Cuts that hold for these goals; those found are added.</param>
-    public CutSearch(IReadOnlyList<ReachGoal> goals, int[] costs, int? size, int? below, CutPool pool)
+    public CutSearch(IReadOnlyList<IPlacementGoal> goals, int[] costs, ExactCost? exactly, int? below, CutPool pool)
     {
         this.goals = goals;
         this.costs = costs;
-        this.size = size;
+        this.exactly = exactly;
         this.pool = pool;
         upper = below ?? int.MaxValue;
-        master = new HittingSetMaster(costs, size, Candidates());
-        foreach (int[] cut in pool.Cuts) master.Add(cut);
+        master = new HittingSetMaster(costs, exactly, Candidates());
+        foreach (Cut cut in pool.Cuts) master.Add(cut);
     }
 
     private bool IsDone => lower >= upper;
@@ -57,7 +70,8 @@ internal sealed class CutSearch : IDisposable
     {
         lower = knownBound;
         NodeSet nothing = goals[0].Graph.NothingChosen();
-        foreach (int[] cut in MissedBy(goal => goal.CutsMissedBy(nothing))) Add(cut);
+        foreach (Cut cut in goals.SelectMany(goal => goal.CutsMissedBy(nothing))) Add(cut);
+        Offer(HowOftenCut());
         Relax();
         for (int round = 0; round < limit.Rounds && !IsDone && SolveExactly(limit.NodesPerRound); round++)
             if (!IsDone) Relax();
@@ -96,7 +110,7 @@ internal sealed class CutSearch : IDisposable
         if (answer.Outlets is not { } outlets) return false;
 
         NodeSet chosen = goals[0].Graph.Chosen(outlets);
-        foreach (int[] cut in MissedBy(goal => goal.CutsMissedBy(chosen))) Add(cut);
+        foreach (Cut cut in goals.SelectMany(goal => goal.CutsMissedBy(chosen))) Add(cut);
         double[] shares = new double[costs.Length];
         foreach (int outlet in outlets) shares[outlet] = 1;
         Offer(shares);
@@ -106,18 +120,28 @@ internal sealed class CutSearch : IDisposable
     private void Raise(double bound) =>
         lower = double.IsPositiveInfinity(bound) ? upper : Math.Max(lower, Math.Min(upper, (int)Math.Ceiling(bound - SolverTolerance)));
 
+    /// <summary>A first guess: the outlets in most of the cuts found so far are worth most, so that there is an answer before any proof.</summary>
+    private double[] HowOftenCut()
+    {
+        double[] shares = new double[costs.Length];
+        foreach (int outlet in pool.Cuts.SelectMany(cut => cut.Outlets)) shares[outlet]++;
+        return shares;
+    }
+
     /// <summary>Makes a choice that meets the goals out of shares, the smallest share being given up first.</summary>
     private void Offer(double[] shares)
     {
         int[] order = [.. Enumerable.Range(0, costs.Length).OrderBy(outlet => shares[outlet]).ThenByDescending(outlet => costs[outlet])];
         int[] outlets = ChosenSets.Thin(goals, order);
-        if (Cost(outlets) > upper) return;
-        Keep(size is null ? ChosenSets.ReplacePairs(goals, outlets) : outlets);
+        if (Cost(outlets) > upper || (lastOffered is { } last && last.AsSpan().SequenceEqual(outlets))) return;
+        lastOffered = outlets;
+        Keep(outlets);
+        if (exactly is null) Keep(ChosenSets.ReplacePairs(goals, costs, outlets));
     }
 
     private void Keep(int[] outlets)
     {
-        if ((size is { } wanted && outlets.Length != wanted) || Cost(outlets) >= upper) return;
+        if (exactly?.IsKeptBy(outlets) == false || Cost(outlets) >= upper) return;
         best = outlets;
         upper = Cost(outlets);
     }
@@ -126,29 +150,28 @@ internal sealed class CutSearch : IDisposable
 
     private bool AddMissed(double[] shares)
     {
-        int[][] missed =
+        int[] byShare = [.. Enumerable.Range(0, shares.Length).OrderByDescending(outlet => shares[outlet])];
+        (Cut Cut, double By)[] missed =
         [
-            .. MissedBy(goal => goal.CutsMissedBy(shares))
-                .Select(cut => (Cut: cut, Sum: cut.Sum(outlet => shares[outlet])))
-                .Where(missed => missed.Sum < 1 - WorthwhileStep)
-                .OrderBy(missed => missed.Sum)
-                .ThenBy(missed => missed.Cut.Length)
-                .Take(CutsPerRelaxation)
-                .Select(missed => missed.Cut),
+            .. goals.SelectMany(goal => goal.CutsMissedBy(shares, byShare))
+                .Select(cut => (Cut: cut, By: cut.MissedBy(shares)))
+                .Where(missed => missed.By > WorthwhileStep)
+                .Take(CutsLookedAt)
+                .OrderByDescending(missed => missed.By)
+                .ThenBy(missed => missed.Cut.Outlets.Length)
+                .Take(CutsPerRelaxation),
         ];
         bool any = false;
-        foreach (int[] cut in missed) any |= Add(cut);
+        foreach ((Cut cut, _) in missed) any |= Add(cut);
         return any;
     }
 
-    private bool Add(int[] cut)
+    private bool Add(Cut cut)
     {
         if (!pool.Add(cut)) return false;
         master.Add(cut);
         return true;
     }
-
-    private IEnumerable<int[]> MissedBy(Func<ReachGoal, IEnumerable<int[]>> cuts) => goals.SelectMany(cuts);
 
     /// <summary>
     /// Leaves out each outlet in whose place another one, still in and no dearer, can do in every goal; where the loss of an outlet
@@ -159,8 +182,7 @@ internal sealed class CutSearch : IDisposable
     {
         bool[] isIn = new bool[costs.Length];
         Array.Fill(isIn, true);
-        ReachGoal[] withAllOutlets = [.. goals.Where(goal => !goal.LosesOutlet)];
-        int wanted = withAllOutlets.Length == goals.Count ? 1 : 2;
+        int wanted = goals.Any(goal => goal.LosesOutlets) ? 2 : 1;
         for (int outlet = costs.Length - 1; outlet >= 0; outlet--)
         {
             int found = 0;
@@ -171,6 +193,6 @@ internal sealed class CutSearch : IDisposable
 
         return isIn;
 
-        bool Replaces(int other, int outlet) => Array.TrueForAll(withAllOutlets, goal => goal.CanReplace(other, outlet));
+        bool Replaces(int other, int outlet) => goals.All(goal => goal.CanReplace(other, outlet));
     }
 }

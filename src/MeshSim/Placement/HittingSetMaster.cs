@@ -4,11 +4,11 @@ namespace MeshSim.Placement;
 
 /// <summary>What the exact master answers.</summary>
 /// <param name="Outlets">The chosen outlets in order, or null when none were found.</param>
-/// <param name="LowerBound">Nothing that hits all cuts and stays below the cutoff costs less; infinite when there is nothing.</param>
+/// <param name="LowerBound">Nothing that satisfies all cuts and stays below the cutoff costs less; infinite when there is nothing.</param>
 internal sealed record MasterAnswer(int[]? Outlets, double LowerBound);
 
 /// <summary>
-/// The least costly set of outlets that hits every cut found so far: one 0–1 variable per outlet, one row per cut. Kept twice,
+/// The least costly set of outlets that satisfies every cut found so far: one 0–1 variable per outlet, one row per cut. Kept twice,
 /// in whole numbers for the branch-and-bound solver and relaxed for the simplex solver, which goes on from its last answer.
 /// </summary>
 internal sealed class HittingSetMaster : IDisposable
@@ -28,16 +28,16 @@ internal sealed class HittingSetMaster : IDisposable
 
     /// <summary>Sets up a master without cuts.</summary>
     /// <param name="costs">Per outlet what choosing it costs, 0 or more.</param>
-    /// <param name="size">How many outlets must be chosen; null leaves that open.</param>
+    /// <param name="exactly">Other costs that must be kept to; null for none.</param>
     /// <param name="candidates">Per outlet whether it may be chosen.</param>
-    public HittingSetMaster(IReadOnlyList<int> costs, int? size, IReadOnlyList<bool> candidates)
+    public HittingSetMaster(IReadOnlyList<int> costs, ExactCost? exactly, IReadOnlyList<bool> candidates)
     {
         exact = Solver.CreateSolver(ExactSolver);
         relaxed = Solver.CreateSolver(RelaxedSolver);
         exact.SuppressOutput();
         relaxed.SuppressOutput();
-        exactShares = AddVariables(exact, costs, size, candidates);
-        relaxedShares = AddVariables(relaxed, costs, size, candidates);
+        exactShares = AddVariables(exact, costs, exactly, candidates);
+        relaxedShares = AddVariables(relaxed, costs, exactly, candidates);
 
         exactCost = exact.MakeConstraint(0, double.PositiveInfinity);
         for (int outlet = 0; outlet < costs.Count; outlet++)
@@ -45,7 +45,7 @@ internal sealed class HittingSetMaster : IDisposable
     }
 
     /// <summary>Adds a cut.</summary>
-    public void Add(int[] cut)
+    public void Add(Cut cut)
     {
         AddRow(exact, exactShares, cut);
         AddRow(relaxed, relaxedShares, cut);
@@ -79,10 +79,10 @@ internal sealed class HittingSetMaster : IDisposable
         relaxed.Dispose();
     }
 
-    private static Variable?[] AddVariables(Solver solver, IReadOnlyList<int> costs, int? size, IReadOnlyList<bool> candidates)
+    private static Variable?[] AddVariables(Solver solver, IReadOnlyList<int> costs, ExactCost? exactly, IReadOnlyList<bool> candidates)
     {
         Variable?[] shares = new Variable?[costs.Count];
-        Constraint? count = size is { } exactly ? solver.MakeConstraint(exactly, exactly) : null;
+        Constraint? total = exactly is null ? null : solver.MakeConstraint(exactly.Total, exactly.Total);
         bool isWhole = solver.IsMip();
         for (int outlet = 0; outlet < shares.Length; outlet++)
         {
@@ -90,17 +90,17 @@ internal sealed class HittingSetMaster : IDisposable
             Variable share = solver.MakeVar(0, 1, isWhole, FormattableString.Invariant($"outlet{outlet}"));
             shares[outlet] = share;
             solver.Objective().SetCoefficient(share, costs[outlet]);
-            count?.SetCoefficient(share, 1);
+            total?.SetCoefficient(share, exactly!.Costs[outlet]);
         }
 
         solver.Objective().SetMinimization();
         return shares;
     }
 
-    private static void AddRow(Solver solver, Variable?[] shares, int[] cut)
+    private static void AddRow(Solver solver, Variable?[] shares, Cut cut)
     {
-        Constraint row = solver.MakeConstraint(1, double.PositiveInfinity);
-        foreach (int outlet in cut)
-            if (shares[outlet] is { } share) row.SetCoefficient(share, 1);
+        Constraint row = solver.MakeConstraint(cut.Need, double.PositiveInfinity);
+        foreach (int outlet in cut.Outlets)
+            if (shares[outlet] is { } share) row.SetCoefficient(share, cut.WeightOf(outlet));
     }
 }

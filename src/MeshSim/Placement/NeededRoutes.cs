@@ -22,11 +22,11 @@ internal sealed class NeededRoutes
     }
 
     /// <summary>The goals of routes that many steps above the design margin; null when not even all outlets together have them.</summary>
-    public ReachGoal[]? Stronger(int steps)
+    public IPlacementGoal[]? Stronger(int steps)
     {
         foreach (Demand demand in needy)
             if (demand.Reached(GraphOf(demand), GraphOf(demand).EverythingChosen()).Length < demand.Devices.Length) return null;
-        return RepeaterSolver.GoalsOf(needy, GraphOf);
+        return DemandSet.GoalsOf(needy, GraphOf);
 
         ReachGraph GraphOf(Demand demand) => graphs.AtLeast(demand.Problem, demand.Problem.DesignMargin + (steps * RepeaterSolver.MarginStep));
     }

@@ -17,9 +17,15 @@ public sealed record RepeaterSolution
     /// </summary>
     public ImmutableArray<UnmetDemand> Unmet { get; init; } = [];
 
-    /// <summary>Fewer outlets than this cannot do what else is asked.</summary>
+    /// <summary>What the outlets cost together; their number when each costs one.</summary>
+    public required int Cost { get; init; }
+
+    /// <summary>No choice that does what else is asked costs less.</summary>
     public required int LowerBound { get; init; }
 
-    /// <summary>Whether it is proven that fewer will not do.</summary>
-    public bool IsProven => Outlets.Length == LowerBound;
+    /// <summary>Number of cuts that the proof rests on.</summary>
+    public int Cuts { get; init; }
+
+    /// <summary>Whether it is proven that nothing cheaper will do.</summary>
+    public bool IsProven => Cost == LowerBound;
 }

@@ -22,7 +22,7 @@ public static class RepeaterSolver
         return Solve([Situation.WithAllPower(problem)], ways: 1, limit);
     }
 
-    /// <summary>Solves a problem of several situations, one thing happening at a time.</summary>
+    /// <summary>Solves a problem of several situations, one thing happening at a time. Every outlet costs one.</summary>
     /// <param name="situations">One or more. The first is everyday; what must be reached in each is decided by who has power.</param>
     /// <param name="ways">2 when everyday the loss of any one router or repeater must be survived, else 1.</param>
     /// <param name="limit">The work to put into the proof; where it ends, the solution carries the bound reached.</param>
@@ -31,64 +31,77 @@ public static class RepeaterSolver
     public static RepeaterSolution Solve(ImmutableArray<Situation> situations, int ways, WorkLimit? limit = null)
     {
         Refuse(situations, ways);
-        limit ??= new();
-        GraphsByMargin graphs = new();
-        Demand[] demands = [.. Demand.Of(situations, ways)];
-        Demand[] feasible = [.. demands.Select(demand => demand with { Devices = demand.Reached(graphs.Planned(demand), All(demand)) })];
-        ReachGoal[] goals = GoalsOf(feasible, graphs.Planned);
+        return Solve(situations, ways, [.. Enumerable.Repeat(1, situations[0].Problem.OutletCount)], limit);
+    }
 
+    /// <summary>Solves a problem of several situations in which outlets cost different amounts: the least costly choice.</summary>
+    /// <param name="situations">One or more. The first is everyday; what must be reached in each is decided by who has power.</param>
+    /// <param name="ways">2 when everyday the loss of any one router or repeater must be survived, else 1.</param>
+    /// <param name="costs">Per outlet what choosing it costs, 0 or more; the sum must stay below two thousand million.</param>
+    /// <param name="limit">The work to put into the proof; where it ends, the solution carries the bound reached.</param>
+    /// <exception cref="ArgumentException">There is no situation, two have other nodes, or the costs do not fit.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The number of ways is neither 1 nor 2.</exception>
+    public static RepeaterSolution Solve(ImmutableArray<Situation> situations, int ways, ImmutableArray<int> costs, WorkLimit? limit = null)
+    {
+        Refuse(situations, ways);
+        if (costs.Length != situations[0].Problem.OutletCount || costs.Any(cost => cost < 0) || costs.Sum(cost => (long)cost) >= int.MaxValue)
+            throw new ArgumentException("must be one per outlet and none below 0", nameof(costs));
+        return Solve(new DemandSet(situations, ways), [.. costs], limit ?? new());
+    }
+
+    /// <summary>Solves what is asked of one network.</summary>
+    internal static RepeaterSolution Solve(DemandSet demands, int[] costs, WorkLimit limit)
+    {
         CutPool pool = new();
-        int[] equal = [.. Enumerable.Repeat(1, situations[0].Problem.OutletCount)];
-        SearchResult fewest = Search(goals, equal, null, null, pool, 0, limit);
-        int[] outlets = fewest.Outlets ?? throw new InvalidOperationException("every outlet together does what can be done");
-        if (outlets.Length == fewest.LowerBound && outlets.Length > 0)
-            outlets = PickAmongFewest(goals, new NeededRoutes(feasible, graphs), outlets, pool, limit);
+        IPlacementGoal[] goals = demands.Goals();
+        SearchResult least = Search(goals, costs, null, null, pool, 0, limit);
+        int[] outlets = least.Outlets ?? throw new InvalidOperationException("every outlet together does what can be done");
+        int cost = outlets.Sum(outlet => costs[outlet]), cuts = pool.Cuts.Count;
+        if (cost == least.LowerBound && outlets.Length > 0)
+            outlets = PickAmongLeast(goals, new NeededRoutes(demands.Feasible, demands.Graphs), costs, outlets, pool, limit);
 
-        ImmutableArray<int> unservable = [.. demands[0].Devices.Except(feasible[0].Devices)];
         return new()
         {
             Outlets = [.. outlets],
-            Unservable = unservable,
-            Unmet = [.. demands.Zip(feasible).Skip(1).SelectMany(pair => Unmet(pair.First, pair.Second, unservable))],
-            LowerBound = fewest.LowerBound,
+            Unservable = demands.Unservable,
+            Unmet = demands.Unmet,
+            Cost = cost,
+            LowerBound = least.LowerBound,
+            Cuts = cuts,
         };
-
-        NodeSet All(Demand demand) => graphs.Planned(demand).EverythingChosen();
     }
 
-    /// <summary>The goals of demands, those left out that are met anyway.</summary>
-    internal static ReachGoal[] GoalsOf(IEnumerable<Demand> demands, Func<Demand, ReachGraph> graphOf) =>
-        [.. demands.Select(demand => new ReachGoal(graphOf(demand), demand, demand.Devices)).Where(goal => !goal.Devices.IsEmpty)];
-
-    private static IEnumerable<UnmetDemand> Unmet(Demand all, Demand feasible, ImmutableArray<int> unservable) =>
-        all.Devices.Except(feasible.Devices)
-            .Where(device => all.Lost is null || !unservable.Contains(device))
-            .Select(device => new UnmetDemand(device, all.Situation, all.Lost));
-
-    private static int[] PickAmongFewest(ReachGoal[] all, NeededRoutes needed, int[] outlets, CutPool pool, WorkLimit limit)
+    /// <summary>The least costly outlets that meet some goals, as far as the work goes.</summary>
+    /// <param name="goals">The goals; every outlet together meets them.</param>
+    /// <param name="costs">Per outlet what choosing it costs.</param>
+    /// <param name="exactly">Other costs that must be kept to; null for none.</param>
+    /// <param name="below">Only what costs less is of interest; null for no limit.</param>
+    /// <param name="pool">Cuts that hold for these goals; those found are added.</param>
+    /// <param name="knownBound">A lower bound known beforehand.</param>
+    /// <param name="limit">The work to put in.</param>
+    internal static SearchResult Search(
+        IReadOnlyList<IPlacementGoal> goals, int[] costs, ExactCost? exactly, int? below, CutPool pool, int knownBound, WorkLimit limit)
     {
-        int outletCount = all[0].Graph.Problem.OutletCount;
-        int[] equal = [.. Enumerable.Repeat(1, outletCount)];
+        if (goals.Count == 0) return new([], 0);
+        using CutSearch search = new(goals, costs, exactly, below, pool);
+        return search.Run(knownBound, limit);
+    }
+
+    private static int[] PickAmongLeast(IPlacementGoal[] all, NeededRoutes needed, int[] costs, int[] outlets, CutPool pool, WorkLimit limit)
+    {
+        int cost = outlets.Sum(outlet => costs[outlet]);
         int steps = needed.StepsReached(outlets);
         while (needed.Stronger(steps + 1) is { } stronger)
         {
             // Fewer links cut off no less, so the cuts found so far hold for stronger links too; not the other way round.
             CutPool strongerPool = pool.Copy();
-            SearchResult found = Search([.. all, .. stronger], equal, null, outlets.Length + 1, strongerPool, outlets.Length, limit);
+            SearchResult found = Search([.. all, .. stronger], costs, null, cost + 1, strongerPool, cost, limit);
             if (found.Outlets is not { } better) break;
             (outlets, pool, steps) = (better, strongerPool, needed.StepsReached(better));
         }
 
-        int[] places = [.. Enumerable.Range(0, outletCount)];
-        return Search([.. all, .. needed.Stronger(steps)!], places, outlets.Length, outlets.Sum(), pool, 0, limit).Outlets ?? outlets;
-    }
-
-    private static SearchResult Search(
-        ReachGoal[] goals, int[] costs, int? size, int? below, CutPool pool, int knownBound, WorkLimit limit)
-    {
-        if (goals.Length == 0) return new([], 0);
-        using CutSearch search = new(goals, costs, size, below, pool);
-        return search.Run(knownBound, limit);
+        int[] places = [.. Enumerable.Range(0, costs.Length)];
+        return Search([.. all, .. needed.Stronger(steps)!], places, new(costs, cost), outlets.Sum(), pool, 0, limit).Outlets ?? outlets;
     }
 
     private static void Refuse(ImmutableArray<Situation> situations, int ways)

@@ -1,0 +1,62 @@
+using System.Collections.Immutable;
+
+namespace MeshSim.Placement;
+
+/// <summary>All that is asked of one network, and what of it every outlet together can do.</summary>
+internal sealed class DemandSet
+{
+    private readonly ImmutableArray<Demand> all;
+
+    /// <summary>Finds out what can be had.</summary>
+    /// <param name="situations">Everyday first.</param>
+    /// <param name="ways">2 when everyday any single loss must be survived.</param>
+    public DemandSet(ImmutableArray<Situation> situations, int ways)
+    {
+        all = [.. Demand.Of(situations, ways)];
+        Graphs = new();
+        Feasible = [.. all.Select(demand => demand with { Devices = demand.Reached(Graphs.Planned(demand), Graphs.Planned(demand).EverythingChosen()) })];
+        Unservable = [.. all[0].Devices.Except(Feasible[0].Devices)];
+        Unmet = [.. all.Zip(Feasible).Skip(1).SelectMany(pair => UnmetOf(pair.First, pair.Second))];
+    }
+
+    /// <summary>The links of each demand by margin.</summary>
+    public GraphsByMargin Graphs { get; }
+
+    /// <summary>The demands with the devices that can be served.</summary>
+    public ImmutableArray<Demand> Feasible { get; }
+
+    /// <summary>The devices out of reach everyday whatever is chosen.</summary>
+    public ImmutableArray<int> Unservable { get; }
+
+    /// <summary>What else cannot be had.</summary>
+    public ImmutableArray<UnmetDemand> Unmet { get; }
+
+    /// <summary>The goals of what can be had.</summary>
+    public IPlacementGoal[] Goals() => GoalsOf(Feasible, Graphs.Planned);
+
+    /// <summary>The goals of demands, those left out that are met anyway.</summary>
+    /// <param name="demands">Demands that every outlet together meets. Everyday's is among them where one of its losses is.</param>
+    /// <param name="graphOf">The links that count in each.</param>
+    public static IPlacementGoal[] GoalsOf(IReadOnlyCollection<Demand> demands, Func<Demand, ReachGraph> graphOf)
+    {
+        ImmutableArray<Demand> losses = [.. demands.Where(demand => demand.Lost is not null)];
+        Survivals? survivals = losses.IsEmpty ? null : new(losses);
+        List<IPlacementGoal> goals = [];
+        foreach (Demand demand in demands.Where(demand => demand.Lost is null))
+        {
+            ReachGoal goal = new(graphOf(demand), demand, demand.Situation == 0 ? survivals : null);
+            if (!goal.Devices.IsEmpty) goals.Add(goal);
+        }
+
+        if (survivals is null) return [.. goals];
+        NodeSet absent = losses[0].Absent.Copy();
+        absent.Remove(losses[0].Lost!.Value);
+        SurvivalGoal survival = new(graphOf(losses[0]), survivals, absent);
+        return survival.IsEmpty ? [.. goals] : [.. goals, survival];
+    }
+
+    private IEnumerable<UnmetDemand> UnmetOf(Demand wanted, Demand feasible) =>
+        wanted.Devices.Except(feasible.Devices)
+            .Where(device => wanted.Lost is null || !Unservable.Contains(device))
+            .Select(device => new UnmetDemand(device, wanted.Situation, wanted.Lost));
+}

@@ -1,0 +1,141 @@
+namespace MeshSim.Placement;
+
+/// <summary>
+/// The loss of any one router or chosen outlet must be survived, whichever it is. That the devices are reached with nothing lost
+/// is another goal.
+/// </summary>
+internal sealed class SurvivalGoal : IPlacementGoal
+{
+    private readonly Survivals survivals;
+    private readonly CutFinder finder;
+    private readonly CriticalRelays critical;
+    private readonly UsefulOutlets useful;
+    private readonly NodeSet absent;
+    private readonly int[] hops;
+    private readonly int[][] devicesByLost;
+    private readonly int[][] lostByDevice;
+    private readonly int[] devices;
+
+    /// <summary>Sets the goal.</summary>
+    /// <param name="graph">The links that count.</param>
+    /// <param name="survivals">Who must survive what.</param>
+    /// <param name="absent">Nodes that are off anyway.</param>
+    public SurvivalGoal(ReachGraph graph, Survivals survivals, NodeSet absent)
+    {
+        Graph = graph;
+        this.survivals = survivals;
+        this.absent = absent;
+        RepeaterProblem problem = graph.Problem;
+        hops = new int[problem.NodeCount];
+        finder = new(graph);
+        critical = new(graph);
+        useful = new(graph, absent);
+        devicesByLost = [.. Enumerable.Repeat(Array.Empty<int>(), problem.NodeCount)];
+        NodeSet nothing = graph.NothingChosen();
+        foreach (Demand demand in survivals.Losses)
+            devicesByLost[demand.Lost!.Value] = [.. HardestDevices.Of(graph, demand.Reached(graph, nothing, isReached: false))];
+        var pairs = devicesByLost.SelectMany((survivors, lost) => survivors.Select(device => (device, lost))).ToLookup(pair => pair.device, pair => pair.lost);
+        lostByDevice = [.. Enumerable.Range(0, problem.DeviceCount).Select(device => pairs[device].ToArray())];
+        devices = [.. Enumerable.Range(0, problem.DeviceCount).Where(device => lostByDevice[device].Length > 0)];
+    }
+
+    /// <inheritdoc/>
+    public ReachGraph Graph { get; }
+
+    /// <summary>Whether nothing need be survived.</summary>
+    public bool IsEmpty => devices.Length == 0;
+
+    /// <inheritdoc/>
+    public bool LosesOutlets => Array.Exists(devicesByLost[Graph.Problem.DeviceCount..], survivors => survivors.Length > 0);
+
+    /// <inheritdoc/>
+    public bool IsMet(NodeSet passing) => !Violations(passing).Any();
+
+    /// <inheritdoc/>
+    public bool CanReplace(int outlet, int other)
+    {
+        int node = Graph.Problem.NodeOf(outlet), otherNode = Graph.Problem.NodeOf(other);
+        return Graph.HearsAllOf(node, otherNode) && (!absent.Contains(node) || absent.Contains(otherNode));
+    }
+
+    /// <inheritdoc/>
+    public IEnumerable<Cut> CutsMissedBy(NodeSet chosen)
+    {
+        foreach ((int lost, int device) in Violations(chosen).ToList())
+        {
+            (int[] byDevice, int[] fromCoordinator) = useful.To(device);
+            if (lost < Graph.Problem.DeviceCount)
+            {
+                foreach (int[] cut in finder.Disjoint(device, Present(chosen, lost), fromCoordinator)) yield return Cut.One(cut);
+                foreach (int[] cut in finder.Disjoint(device, Present(chosen, lost), byDevice)) yield return Cut.One(cut);
+                continue;
+            }
+
+            // What is short of the device without the outlet is so everyday when the outlet is not chosen: with it, an everyday cut.
+            int outlet = lost - Graph.Problem.DeviceCount;
+            foreach (int[] order in new[] { fromCoordinator, byDevice })
+            {
+                int[] others = Array.FindAll(order, other => other != outlet);
+                if (finder.Grow(device, Present(chosen, lost), others) is { } rest) yield return survivals.Strengthened([.. rest.Append(outlet).Order()], device);
+            }
+        }
+    }
+
+    /// <summary>The losses of routers alone: those of outlets are in the cuts that need two.</summary>
+    public IEnumerable<Cut> CutsMissedBy(double[] shares, int[] byShare)
+    {
+        NodeSet nothing = Graph.NothingChosen();
+        for (int lost = 0; lost < Graph.Problem.DeviceCount; lost++)
+        {
+            foreach (int device in devicesByLost[lost])
+                if (finder.Grow(device, Present(nothing, lost), useful.InOrder(device, byShare)) is { } cut) yield return Cut.One(cut);
+        }
+    }
+
+    /// <inheritdoc/>
+    public IReadOnlyList<int> OutletsThatMayHelp(NodeSet passing)
+    {
+        foreach ((int lost, int device) in Violations(passing))
+        {
+            NodeSet present = Present(passing, lost);
+            Graph.CountHops(Graph.Problem.Coordinator, present, hops);
+            return useful.ThatConnect(device, present, hops);
+        }
+
+        return [];
+    }
+
+    private NodeSet Present(NodeSet passing, int lost)
+    {
+        NodeSet present = passing.Without(absent);
+        present.Remove(lost);
+        return present;
+    }
+
+    /// <summary>
+    /// The losses that are not survived. A device that is out of reach with nothing lost is named for the first router that it
+    /// must survive.
+    /// </summary>
+    private IEnumerable<(int Lost, int Device)> Violations(NodeSet passing)
+    {
+        int limit = Graph.Problem.HopLimit;
+        critical.Find(passing.Without(absent));
+        SortedSet<int> suspects = [];
+        List<(int Lost, int Device)> violations = [];
+        foreach (int device in devices)
+        {
+            if (critical.Hops[device] <= limit) suspects.UnionWith(critical.On(device).Where(lost => Array.BinarySearch(lostByDevice[device], lost) >= 0));
+            else if (lostByDevice[device][0] < Graph.Problem.DeviceCount) violations.Add((lostByDevice[device][0], device));
+        }
+
+        foreach ((int Lost, int Device) violation in violations) yield return violation;
+        int[] left = [.. suspects];
+        foreach (int lost in left)
+        {
+            int[] without = new int[hops.Length];
+            Graph.CountHops(Graph.Problem.Coordinator, Present(passing, lost), without);
+            foreach (int device in devicesByLost[lost])
+                if (without[device] > limit && critical.Hops[device] <= limit) yield return (lost, device);
+        }
+    }
+}
