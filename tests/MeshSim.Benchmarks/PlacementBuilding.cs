@@ -19,13 +19,13 @@ namespace MeshSim.Benchmarks;
 public sealed record PlacementSize(string Name, BuildingSize Size, int Devices, int Outlets, int Networks, int RoutersInTen, double PowerDbm)
 {
     /// <summary>Three storeys, two networks.</summary>
-    public static readonly PlacementSize House = new("house", BuildingSize.S, 60, 90, 2, 2, -2);
+    public static readonly PlacementSize House = new("house", BuildingSize.S, 60, 90, 2, 2, -14);
 
     /// <summary>One floor of an apartment block.</summary>
-    public static readonly PlacementSize Block = new("block", BuildingSize.M, 400, 600, 1, 2, 0);
+    public static readonly PlacementSize Block = new("block", BuildingSize.M, 400, 600, 1, 2, -8);
 
     /// <summary>The same floor with few routers and weak senders: many repeaters are needed.</summary>
-    public static readonly PlacementSize Sparse = new("sparse", BuildingSize.M, 400, 600, 1, 1, -10);
+    public static readonly PlacementSize Sparse = new("sparse", BuildingSize.M, 400, 600, 1, 1, -16);
 }
 
 /// <summary>

@@ -15,7 +15,7 @@ public static class PlacementTable
     {
         output.WriteLine("building seed network          goals  repeaters bound  seconds memory-MB");
         foreach (PlacementSize size in sizes)
-            for (int seed = 1; seed <= Seeds; seed++)
+            for (int seed = int.Parse(Environment.GetEnvironmentVariable("SEED") ?? "1"); seed <= Seeds; seed++)
             {
                 Home home = PlacementBuilding.Of(size, seed);
                 foreach (Network network in home.Networks) { PrintLine(output, size, seed, home, network, 1, false);  PrintLine(output, size, seed, home, network, 1, true);  PrintLine(output, size, seed, home, network, 2, true); }

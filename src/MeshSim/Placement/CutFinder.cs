@@ -32,7 +32,15 @@ internal sealed class CutFinder
     /// The outlets that can matter to the device, in the order to try; the earlier stay out of the cut if they can.
     /// </param>
     /// <returns>The outlets of the cut, lowest first, or null when the device is reached.</returns>
-    public int[]? Grow(int device, NodeSet passing, ReadOnlySpan<int> order)
+    public int[]? Grow(int device, NodeSet passing, ReadOnlySpan<int> order) => Grow(device, passing, order, [], double.PositiveInfinity);
+
+    /// <summary>The same for shares of outlets: null also when the cut that is coming cannot be missed by them.</summary>
+    /// <param name="device">A device.</param>
+    /// <param name="passing">The nodes that pass frames on; grown in place.</param>
+    /// <param name="order">The outlets that can matter to the device, the largest share first.</param>
+    /// <param name="shares">Per outlet how much of it is chosen.</param>
+    /// <param name="need">Shares that sum to this do not miss the cut.</param>
+    public int[]? Grow(int device, NodeSet passing, ReadOnlySpan<int> order, ReadOnlySpan<double> shares, double need)
     {
         RepeaterProblem problem = graph.Problem;
         graph.CountHops(problem.Coordinator, passing, fromCoordinator);
@@ -40,6 +48,7 @@ internal sealed class CutFinder
         graph.CountHops(device, passing, fromDevice);
 
         List<int> cut = [];
+        double sum = 0;
         foreach (int outlet in order)
         {
             int node = problem.NodeOf(outlet);
@@ -47,6 +56,7 @@ internal sealed class CutFinder
             if (fromCoordinator[node] + fromDevice[node] <= problem.HopLimit)
             {
                 cut.Add(outlet);
+                if (!shares.IsEmpty && (sum += shares[outlet]) >= need) return null;
                 continue;
             }
 
@@ -62,7 +72,7 @@ internal sealed class CutFinder
     /// <summary>A series of cuts that share no outlet: after each one all of it is chosen.</summary>
     /// <param name="device">A device.</param>
     /// <param name="passing">The nodes that pass frames on; grown in place.</param>
-    /// <param name="order">As for <see cref="Grow"/>.</param>
+    /// <param name="order">The outlets that can matter to the device, in the order to try.</param>
     public IEnumerable<int[]> Disjoint(int device, NodeSet passing, int[] order)
     {
         while (Grow(device, passing, order) is { } cut)

@@ -42,6 +42,7 @@ internal sealed class CutSearch : IDisposable
     private int[]? best;
     private int[]? lastOffered;
     private int upper;
+    private int relaxationsLeft;
     private int lower;
 
     /// <summary>Sets the search up.</summary>
@@ -69,11 +70,12 @@ internal sealed class CutSearch : IDisposable
     public SearchResult Run(int knownBound, WorkLimit limit)
     {
         lower = knownBound;
+        relaxationsLeft = limit.Relaxations;
         NodeSet nothing = goals[0].Graph.NothingChosen();
         foreach (Cut cut in goals.SelectMany(goal => goal.CutsMissedBy(nothing))) Add(cut);
         Offer(HowOftenCut());
         Relax();
-        for (int round = 0; round < limit.Rounds && !IsDone && SolveExactly(limit.NodesPerRound); round++)
+        for (int round = 0; round < limit.Rounds && !IsDone && relaxationsLeft > 0 && SolveExactly(limit.NodesPerRound); round++)
             if (!IsDone) Relax();
 
         return new(best, lower);
@@ -86,7 +88,7 @@ internal sealed class CutSearch : IDisposable
     private void Relax()
     {
         double lastCost = double.NegativeInfinity;
-        for (int still = 0; still < RelaxationsWithoutStep;)
+        for (int still = 0; still < RelaxationsWithoutStep && relaxationsLeft > 0; relaxationsLeft--)
         {
             if (master.Relax() is not { } relaxed)
             {

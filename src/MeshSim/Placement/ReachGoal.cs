@@ -71,10 +71,11 @@ internal sealed class ReachGoal : IPlacementGoal
     /// </summary>
     public IEnumerable<Cut> CutsMissedBy(double[] shares, int[] byShare)
     {
+        double need = survivals is null ? 1 : Survivals.Need;
         foreach (int device in Devices)
         {
             int[] order = useful.InOrder(device, byShare);
-            if (finder.Grow(device, Graph.NothingChosen().Without(absent), order) is { } cut) yield return Strengthened(cut, device);
+            if (finder.Grow(device, Graph.NothingChosen().Without(absent), order, shares, need) is { } cut) yield return Strengthened(cut, device);
         }
     }
 

@@ -52,6 +52,16 @@ public static class RepeaterSolver
     /// <summary>Solves what is asked of one network.</summary>
     internal static RepeaterSolution Solve(DemandSet demands, int[] costs, WorkLimit limit)
     {
+        // Bounds are rounded up to whole units, so the unit is made as large as it can be.
+        int unit = Math.Max(1, costs.Aggregate(0, GreatestCommonDivisor));
+        RepeaterSolution solution = SolveWhole(demands, [.. costs.Select(cost => cost / unit)], limit);
+        return solution with { Cost = solution.Cost * unit, LowerBound = solution.LowerBound * unit };
+    }
+
+    private static int GreatestCommonDivisor(int a, int b) => b == 0 ? a : GreatestCommonDivisor(b, a % b);
+
+    private static RepeaterSolution SolveWhole(DemandSet demands, int[] costs, WorkLimit limit)
+    {
         CutPool pool = new();
         IPlacementGoal[] goals = demands.Goals();
         SearchResult least = Search(goals, costs, null, null, pool, 0, limit);
@@ -89,6 +99,7 @@ public static class RepeaterSolver
 
     private static int[] PickAmongLeast(IPlacementGoal[] all, NeededRoutes needed, int[] costs, int[] outlets, CutPool pool, WorkLimit limit)
     {
+        limit = limit with { Relaxations = limit.RelaxationsPerTie };
         int cost = outlets.Sum(outlet => costs[outlet]);
         int steps = needed.StepsReached(outlets);
         while (needed.Stronger(steps + 1) is { } stronger)

@@ -88,7 +88,7 @@ internal sealed class SurvivalGoal : IPlacementGoal
         for (int lost = 0; lost < Graph.Problem.DeviceCount; lost++)
         {
             foreach (int device in devicesByLost[lost])
-                if (finder.Grow(device, Present(nothing, lost), useful.InOrder(device, byShare)) is { } cut) yield return Cut.One(cut);
+                if (finder.Grow(device, Present(nothing, lost), useful.InOrder(device, byShare), shares, need: 1) is { } cut) yield return Cut.One(cut);
         }
     }
 

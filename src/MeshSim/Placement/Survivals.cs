@@ -5,6 +5,9 @@ namespace MeshSim.Placement;
 /// <summary>Who must survive the loss of which router or outlet: what is wanted and can be had.</summary>
 internal sealed class Survivals
 {
+    /// <summary>How many of a cut are needed when any one of them may fail.</summary>
+    public const int Need = 2;
+
     private readonly NodeSet?[] devicesByLost;
     private readonly int deviceCount;
 
@@ -33,6 +36,6 @@ internal sealed class Survivals
     public Cut Strengthened(int[] cut, int device)
     {
         int[] alone = Array.FindAll(cut, outlet => devicesByLost[deviceCount + outlet]?.Contains(device) != true);
-        return alone.Length == cut.Length ? Cut.One(cut) : new(cut, 2, alone);
+        return alone.Length == cut.Length ? Cut.One(cut) : new(cut, Need, alone);
     }
 }
