@@ -22,7 +22,7 @@ internal sealed class CutSearch : IDisposable
 {
     // The solvers keep their constraints to 1e-6 or better and costs are whole: a bound of 2.000001 must not become 3. Too large a
     // value here would only weaken a bound, never falsify one.
-    private const double SolverTolerance = 1e-5;
+    public const double SolverTolerance = 1e-5;
 
     // A cut missed by less does not move the relaxed bound enough to pay for its row; the bound stands still below such steps.
     private const double WorthwhileStep = 1e-3;
