@@ -72,6 +72,7 @@ public sealed class HomeFolder
         {
             CrossChecks.Coordinators(document, devices, _problems);
             CrossChecks.States(document, devices, circuits, _problems);
+            if (devices.IsComplete && !_problems.HasErrors) CrossChecks.Circuits(document, circuits, _problems);
         }
 
         if (_problems.HasErrors) return null;
@@ -127,6 +128,7 @@ public sealed class HomeFolder
             LeadMetres = network.LeadMetres,
         })],
         Devices = [.. devices.Devices],
+        Circuits = [.. document.Circuits.Select(circuit => circuit.Circuit)],
         States = [.. document.States.Select(state => new State
         {
             Name = state.Name,

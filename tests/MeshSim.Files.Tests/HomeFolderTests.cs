@@ -86,7 +86,7 @@ public sealed class HomeFolderTests
 
     [Theory]
     [InlineData("home.yaml", "home.yaml(1,1): error: the file is empty; write a home, starting with \"home:\" and its name")]
-    [InlineData("devices.csv", "devices.csv(1,1): error: the file is empty; the first line names the columns: id,network,power,storey,x,y,height,name,kind,role,room,mounting,circuit,switched_by,tx_dbm,note")]
+    [InlineData("devices.csv", "devices.csv(1,1): error: the file is empty; the first line names the columns: id,network,power,storey,x,y,height,name,kind,role,room,mounting,circuit,switched_by,tx_dbm,note,before,after")]
     public void An_empty_file_is_reported(string name, string said)
     {
         using TemporaryFolder folder = new TemporaryFolder().WithSample();

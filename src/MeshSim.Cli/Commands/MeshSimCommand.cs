@@ -20,6 +20,7 @@ internal static class MeshSimCommand
         meshsim map HOME --out FOLDER       where it is dark
         meshsim bands HOME --out FOLDER     what another band would make of it
         meshsim repeaters HOME              what to add, and where
+        meshsim record HOME                 what feeds each device, and how it comes out
         meshsim loss cavity-brick           what one wall costs
         """;
 
@@ -46,6 +47,7 @@ internal static class MeshSimCommand
         Add(root, new MapCommand(), MapWork.Run, terminal);
         Add(root, new BandsCommand(), BandsWork.Run, terminal);
         Add(root, new RepeatersCommand(), RepeatersWork.Run, terminal);
+        Add(root, new RecordCommand(), RecordWork.Run, terminal);
         Add(root, new LossCommand(), LossWork.Run, terminal);
         HelpWithExamples.Install(root, [("Order of use", Order), ("Exit codes", ExitCodes)]);
         return root;

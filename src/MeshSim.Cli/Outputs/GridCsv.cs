@@ -16,7 +16,7 @@ internal static class GridCsv
     public static string Of(IEnumerable<MarginMap> maps)
     {
         var csv = new StringBuilder("storey,x,y,valueDb\n");
-        foreach (MarginMap map in maps) Append(csv, Quote(map.Storey.Value), map.Margin);
+        foreach (MarginMap map in maps) Append(csv, CsvText.Field(map.Storey.Value), map.Margin);
         return csv.ToString();
     }
 
@@ -32,7 +32,4 @@ internal static class GridCsv
             }
         }
     }
-
-    private static string Quote(string text) =>
-        text.AsSpan().IndexOfAny(",\"\n\r") < 0 ? text : $"\"{text.Replace("\"", "\"\"", StringComparison.Ordinal)}\"";
 }

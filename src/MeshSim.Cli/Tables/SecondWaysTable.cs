@@ -30,7 +30,8 @@ internal static class SecondWaysTable
         .. Parent(reach, 1),
     ];
 
-    private static string NoSecond(DeviceReach reach) => reach.Needs.IsEmpty ? "NONE" : $"NONE: needs {string.Join(", ", reach.Needs)}";
+    /// <summary>Why there is no second way.</summary>
+    public static string NoSecond(DeviceReach reach) => reach.Needs.IsEmpty ? "NONE" : $"NONE: needs {string.Join(", ", reach.Needs)}";
 
     private static string[] Parent(DeviceReach reach, int choice) => choice < reach.Parents.Length
         ? [reach.Parents[choice].Parent.Value, Figures.Decibels(reach.Parents[choice].Margin)]

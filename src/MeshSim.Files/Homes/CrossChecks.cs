@@ -43,13 +43,30 @@ internal static class CrossChecks
     public static void States(HomeDocument home, DeviceTable devices, IReadOnlyCollection<string> circuits, DiagnosticList problems)
     {
         string[] openings = [.. home.Storeys.SelectMany(storey => storey.OpeningNames).Select(opening => opening.Name)];
+        string[] listed = [.. circuits.Union(home.Circuits.Select(circuit => circuit.Circuit.Name))];
         foreach (StateDocument state in home.States)
         {
             Check(state.Open, openings, "door or window", problems);
             if (!devices.IsComplete) continue;
             Check(state.DevicesOff, devices.Ids.Keys, "device", problems);
-            Check(state.CircuitsOff, circuits, "circuit", problems);
+            Check(state.CircuitsOff, listed, "circuit", problems);
             Check(state.SwitchesOff, devices.Switches, "switch", problems);
+        }
+    }
+
+    /// <summary>A circuit that nothing is on may be a slip of the pen, and then another one has no isolation point.</summary>
+    /// <param name="home">The home.</param>
+    /// <param name="circuits">Every circuit of its devices and outlets.</param>
+    /// <param name="problems">Takes the notices.</param>
+    public static void Circuits(HomeDocument home, IReadOnlyCollection<string> circuits, DiagnosticList problems)
+    {
+        foreach (CircuitDocument unused in home.Circuits.Where(circuit => !circuits.Contains(circuit.Circuit.Name)))
+        {
+            string? meant = KnownNames.Nearest(unused.Circuit.Name, circuits);
+            problems.Notice(
+                unused.Place,
+                $"no device and no outlet is on circuit {KnownNames.Quote(unused.Circuit.Name)}",
+                meant is null ? "it is kept all the same" : $"did you mean {KnownNames.Quote(meant)}?");
         }
     }
 

@@ -44,6 +44,9 @@ internal sealed record HomeDocument
     /// <summary>Its access points.</summary>
     public required ImmutableArray<AccessPointDocument> AccessPoints { get; init; }
 
+    /// <summary>Its circuits.</summary>
+    public required ImmutableArray<CircuitDocument> Circuits { get; init; }
+
     /// <summary>Its states.</summary>
     public required ImmutableArray<StateDocument> States { get; init; }
 }

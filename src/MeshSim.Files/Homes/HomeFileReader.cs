@@ -24,7 +24,7 @@ internal static class HomeFileReader
     public static HomeDocument? Read(SourceFile file, DiagnosticList problems)
     {
         if (YamlTree.Parse(file, problems) is not { } root) return null;
-        MapReader? map = MapReader.Open(root, "a home", problems, "home", "region", "north", "model", "constructions", "storeys", "networks", "wifi", "states");
+        MapReader? map = MapReader.Open(root, "a home", problems, "home", "region", "north", "model", "constructions", "storeys", "networks", "wifi", "circuits", "states");
         if (map is null) return null;
 
         PlanningParameters parameters = ReadParameters(map, problems);
@@ -44,6 +44,7 @@ internal static class HomeFileReader
             Networks = networks,
             AreNetworksComplete = map.Find("networks") is YamlList networkList && networkList.Items.Length == networks.Length,
             AccessPoints = AccessPointReader.Read(map, problems),
+            Circuits = CircuitReader.Read(map, problems),
             States = StateReader.Read(map, problems),
         };
     }

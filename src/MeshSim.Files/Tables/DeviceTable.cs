@@ -15,7 +15,7 @@ internal sealed class DeviceTable
     public static readonly ImmutableArray<string> Required = ["id", "network", "power", "storey", "x", "y", "height"];
 
     /// <summary>Columns that may be there.</summary>
-    public static readonly ImmutableArray<string> Optional = ["name", "kind", "role", "room", "mounting", "circuit", "switched_by", "tx_dbm", "note"];
+    public static readonly ImmutableArray<string> Optional = ["name", "kind", "role", "room", "mounting", "circuit", "switched_by", "tx_dbm", "note", "before", "after"];
 
     /// <summary>How power sources are written.</summary>
     public static readonly IReadOnlyDictionary<string, PowerSource> PowerWords = new Dictionary<string, PowerSource>
@@ -131,6 +131,8 @@ internal sealed class DeviceTable
             SwitchedBy = manualSwitch,
             TransmitPower = transmitDbm is { } dbm ? new PowerLevel(dbm) : null,
             Note = row.Note("note"),
+            Before = row.Note("before"),
+            After = row.Note("after"),
         });
         if (transmitDbm is not null) _statedPowers.Add((row.PlaceOf("tx_dbm"), Devices[^1]));
     }

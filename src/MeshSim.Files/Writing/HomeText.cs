@@ -26,6 +26,7 @@ internal static class HomeText
         foreach (Storey storey in home.FloorPlan.Storeys) StoreyText.Append(text, storey);
         AppendList(text, "networks", home.Networks.Select(NetworkMap));
         AppendList(text, "wifi", home.AccessPoints.Select(AccessPointMap));
+        AppendList(text, "circuits", home.Circuits.Select(CircuitMap));
         AppendList(text, "states", home.States.Select(StateMap));
         return text.ToString();
     }
@@ -96,6 +97,9 @@ internal static class HomeText
         ("power", YamlWords.Number(point.Power.Dbm)),
         ("busy", YamlWords.Number(point.Busy)),
     ]);
+
+    private static string CircuitMap(Circuit circuit) =>
+        YamlWords.Map([("circuit", YamlWords.Text(circuit.Name)), ("isolated at", YamlWords.Text(circuit.IsolatedAt))]);
 
     private static string StateMap(State state)
     {

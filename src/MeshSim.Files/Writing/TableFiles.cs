@@ -13,7 +13,7 @@ internal static class TableFiles
     private static readonly CsvWriterOptions Options = new() { NewLine = "\n", Quoting = CsvQuoting.WhenNeededOrWhitespace };
 
     private static readonly ImmutableArray<string> DeviceColumns =
-        ["id", "name", "network", "kind", "power", "role", "storey", "x", "y", "height", "room", "mounting", "circuit", "switched_by", "tx_dbm", "note"];
+        ["id", "name", "network", "kind", "power", "role", "storey", "x", "y", "height", "room", "mounting", "circuit", "switched_by", "tx_dbm", "note", "before", "after"];
 
     /// <summary>Writes <c>devices.csv</c>.</summary>
     public static void WriteDevices(string path, IEnumerable<Device> devices, FloorPlan plan) => Write(path, DeviceColumns, devices.Select(device => new[]
@@ -34,6 +34,8 @@ internal static class TableFiles
         device.SwitchedBy ?? "",
         device.TransmitPower is { } power ? YamlWords.Number(power.Dbm) : "",
         device.Note,
+        device.Before,
+        device.After,
     }));
 
     /// <summary>Writes <c>outlets.csv</c>.</summary>

@@ -78,6 +78,12 @@ public sealed record Device
 
     /// <summary>Anything else worth keeping.</summary>
     public string Note { get; init; } = "";
+
+    /// <summary>What was there before it came, with references to the person's own wiring drawings.</summary>
+    public string Before { get; init; } = "";
+
+    /// <summary>What is there since, with references to the person's own wiring drawings.</summary>
+    public string After { get; init; } = "";
 }
 
 /// <summary>A mains outlet where a repeater could be plugged in.</summary>

@@ -176,6 +176,9 @@ public sealed record Home
     /// <summary>Its Wi-Fi access points.</summary>
     public ImmutableArray<AccessPoint> AccessPoints { get; init; } = [];
 
+    /// <summary>Its mains circuits of which the isolation point is known, in the order written.</summary>
+    public ImmutableArray<Circuit> Circuits { get; init; } = [];
+
     /// <summary>Its named states.</summary>
     public ImmutableArray<State> States { get; init; } = [];
 

@@ -17,6 +17,7 @@ internal static class Meaning
         .. home.Devices.Select(device => device.ToString()),
         .. home.Outlets.Select(outlet => outlet.ToString()),
         .. home.AccessPoints.Select(point => point.ToString()),
+        .. home.Circuits.Select(circuit => circuit.ToString()),
         .. home.States.Select(state => FormattableString.Invariant($"{state.Name} off {string.Join('|', state.DevicesOff)} {string.Join('|', state.CircuitsOff)} {string.Join('|', state.SwitchesOff)} open {string.Join('|', state.Open)} {state.MustHold}")),
         .. home.Readings.Select(reading => reading.ToString()),
     ];
