@@ -8,7 +8,7 @@ public sealed class ApplicationTests
         { "lnks home", "did you mean \"links\"?" },
         { "links", "Required argument 'HOME' missing" },
         { "links home --modl multi-wall", "did you mean \"--model\"?" },
-        { "links home --model two-wall", "Must be one of: 'log-distance' 'detour' 'multi-wall' 'site-general'" },
+        { "links home --model two-wall", "Must be one of: 'detour' 'log-distance' 'multi-wall' 'site-general'" },
         { "links home other", "\"other\" is one word too many" },
         { "map home --values", "--values needs --out" },
         { "map home --step 0,1", "use a point: 0.1" },

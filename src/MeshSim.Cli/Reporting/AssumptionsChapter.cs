@@ -37,12 +37,12 @@ internal static class AssumptionsChapter
 
     private static string ModelRemark(ReportContent content) => content.Options.Model switch
     {
-        ModelName.LogDistance =>
-            $", exponent {Figures.Plain(content.Home.Parameters.Exponent)}; each wall, opening, object and floor on the straight line is counted by itself",
         ModelName.Detour =>
             $", exponent {Figures.Plain(content.Home.Parameters.Exponent)}; each wall, opening, object and floor on the straight line is counted by itself, "
             + $"and all but the floors together cost no more than a way round of {content.Home.Parameters.Detour}",
-        _ => ", for comparison; the recommendations of this program are meant for log-distance",
+        ModelName.LogDistance =>
+            $", exponent {Figures.Plain(content.Home.Parameters.Exponent)}; each wall, opening, object and floor on the straight line is counted by itself",
+        _ => ", for comparison; the recommendations of this program are meant for the default model",
     };
 
     private static Table Radios(Home home) => new(

@@ -8,8 +8,8 @@ internal static class ModelWords
 {
     private static readonly ImmutableArray<(ModelName Model, string Word)> Words =
     [
-        (ModelName.LogDistance, ModelNames.LogDistance),
         (ModelName.Detour, ModelNames.Detour),
+        (ModelName.LogDistance, ModelNames.LogDistance),
         (ModelName.MultiWall, ModelNames.MultiWall),
         (ModelName.SiteGeneral, ModelNames.SiteGeneral),
     ];

@@ -10,7 +10,7 @@ using MeshSim.Quantities;
 namespace MeshSim.Propagation;
 
 /// <summary>
-/// The default model: free space to 1 m, a power law of distance beyond, every wall, closed opening and object by its planning
+/// The default model when it has a way round, and a cautious one without: free space to 1 m, a power law of distance beyond, every wall, closed opening and object by its planning
 /// loss at its own angle, and the floor term of COST 231 with the planning losses of the floors met. With a way round, the sum
 /// of all but the floors saturates as <see cref="Detour"/> says.
 /// </summary>

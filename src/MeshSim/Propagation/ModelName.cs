@@ -3,10 +3,10 @@ namespace MeshSim.Propagation;
 /// <summary>The path-loss models that a study can use. They are never mixed; each figure says which one made it.</summary>
 public enum ModelName
 {
-    /// <summary>Log-distance with each wall, opening, object and floor on the path counted. The default.</summary>
+    /// <summary>Log-distance with each wall, opening, object and floor on the path counted.</summary>
     LogDistance,
 
-    /// <summary>Log-distance with each wall counted, and a way round them: their sum saturates.</summary>
+    /// <summary>The same, but power may go round the walls, so their sum saturates. The default.</summary>
     Detour,
 
     /// <summary>COST 231 multi-wall as printed: light walls, heavy walls and floors by category.</summary>

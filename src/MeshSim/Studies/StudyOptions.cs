@@ -8,7 +8,7 @@ namespace MeshSim.Studies;
 public sealed record StudyOptions
 {
     /// <summary>The path-loss model.</summary>
-    public ModelName Model { get; init; } = ModelName.LogDistance;
+    public ModelName Model { get; init; } = ModelName.Detour;
 
     /// <summary>The state of the house; null when everything is on and every door closed.</summary>
     public State? State { get; init; }

@@ -41,7 +41,7 @@ public sealed class AppliedFixTests
     [InlineData("loft-climate")]
     [InlineData("shower-leak")]
     [InlineData("workshop-plug")]
-    [InlineData("soil-sensor")]
+    [InlineData("workshop-contact")]
     public void Every_fix_of_a_device_that_drops_out_reaches_it_after_it_went_through_the_files(string id)
     {
         Home home = HomeFolder.Read(QuayTerrace).Home!;

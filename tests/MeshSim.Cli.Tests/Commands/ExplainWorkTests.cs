@@ -22,10 +22,10 @@ public sealed class ExplainWorkTests
     }
 
     [Fact]
-    public async Task What_a_way_round_saves_is_a_line_of_the_budget_where_the_home_asks_for_it()
+    public async Task What_a_way_round_saves_is_a_line_of_the_budget()
     {
-        Run straight = await Run.Of("explain", Run.LongHouse, "far-sensor");
-        Run round = await Run.Of("explain", Run.LongHouse, "far-sensor", "--model", "detour");
+        Run straight = await Run.Of("explain", Run.TracedDrawing, "bell", "--model", "log-distance");
+        Run round = await Run.Of("explain", Run.TracedDrawing, "bell");
 
         straight.Output.Should().NotContain("way round");
         round.Output.Should().MatchRegex(@"way round, through doors and corridors +\+\d+\.\d ");

@@ -17,7 +17,7 @@ public sealed class StateGraphsTests
     {
         foreach (Network network in Terrace.Networks)
         {
-            var graphs = new StateGraphs(Terrace, network, ModelName.LogDistance);
+            var graphs = new StateGraphs(Terrace, network, ModelName.Detour);
             foreach (State? state in Terrace.States.Prepend(null!))
             {
                 MeshGraph graph = graphs.In(state);
@@ -32,7 +32,7 @@ public sealed class StateGraphsTests
     [Fact]
     public void Open_doors_change_links_and_power_does_not()
     {
-        var graphs = new StateGraphs(Terrace, Terrace.Networks[0], ModelName.LogDistance);
+        var graphs = new StateGraphs(Terrace, Terrace.Networks[0], ModelName.Detour);
         State open = Terrace.States.Single(state => !state.Open.IsEmpty);
         graphs.In(open).Links.Should().Contain(link => link.Margin > graphs.In(null).Links.Single(same => same.From == link.From && same.To == link.To).Margin);
         graphs.In(Terrace.States[0] with { Open = [] }).Links.Should().BeSubsetOf(graphs.In(null).Links);

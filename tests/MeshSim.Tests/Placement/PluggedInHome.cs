@@ -4,6 +4,7 @@ using MeshSim.Mesh;
 using MeshSim.Propagation;
 using MeshSim.Quantities;
 using MeshSim.Radio;
+using MeshSim.Studies;
 using MeshSim.Tests.Mesh;
 
 namespace MeshSim.Tests.Placement;
@@ -27,7 +28,7 @@ internal sealed class PluggedInHome
         _routers = [.. home.Outlets.Select((outlet, i) => Router(outlet, home.Devices.Length + i))];
         Home full = home with { Devices = [.. _devices, .. _routers] };
         IPathLossModel model = PathLossModels.Create(
-            ModelName.LogDistance, home.FloorPlan, home.Constructions, network.Carrier, home.Parameters.Exponent);
+            new StudyOptions().Model, home.FloorPlan, home.Constructions, network.Carrier, home.Parameters.Exponent, home.Parameters.Detour.Value);
         _links = LinkTable.Compute(full, network, model, state: null);
         _designMargin = FadingMargin.LogNormal(home.Parameters.Shadowing, home.Parameters.Availability);
         Unservable = OutOfReach(AllOutlets);

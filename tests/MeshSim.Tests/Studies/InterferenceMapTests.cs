@@ -30,6 +30,7 @@ public sealed class InterferenceMapTests
 
     [Theory]
     [InlineData(ModelName.LogDistance, AngleStepsDb)]
+    [InlineData(ModelName.Detour, AngleStepsDb)]
     [InlineData(ModelName.SiteGeneral, 1e-3)]
     public void A_point_of_the_map_has_the_margin_of_a_device_put_there(ModelName model, double allowedDb)
     {

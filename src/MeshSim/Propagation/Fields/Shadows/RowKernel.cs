@@ -63,6 +63,24 @@ internal static class RowKernel
         }
     }
 
+    /// <summary>The running sum of channel 0 alone, dB.</summary>
+    /// <param name="lossesDb">Set, padded.</param>
+    /// <param name="cells">Difference row; left zero.</param>
+    /// <param name="start">Value left of the first column.</param>
+    /// <param name="decibelsPerQuarter">Size of a quarter of the unit, dB.</param>
+    public static void Sum(Span<float> lossesDb, Span<int> cells, int start, float decibelsPerQuarter)
+    {
+        ref float to = ref MemoryMarshal.GetReference(lossesDb);
+        ref int cell = ref MemoryMarshal.GetReference(cells);
+        Vector256<int> before = Vector256.Create(start);
+        for (int i = 0; i < lossesDb.Length; i += Lanes)
+        {
+            Vector256<int> ofCells = RunningSum(ref Unsafe.Add(ref cell, i)), sum = ofCells + before;
+            before += Vector256.Shuffle(ofCells, Vector256.Create(7));
+            (Vector256.ConvertToSingle(sum) * decibelsPerQuarter).StoreUnsafe(ref to, (nuint)i);
+        }
+    }
+
     /// <summary>1 / squared distance of each column, 1/m².</summary>
     public static void InvertSquares(Span<float> inverses, ReadOnlySpan<float> squaredAlongX, RowGeometry row)
     {

@@ -137,7 +137,8 @@ internal sealed class RowSummer
             if (from <= to) AddRun(first, new(from, to, amount));
         }
 
-        RowKernel.SumWithDistance(lossesDb, first, shadows.Base(0, row), squaredAlongX, geometry, DistanceOfSum);
+        if (scene.Detour is null) RowKernel.SumWithDistance(lossesDb, first, shadows.Base(0, row), squaredAlongX, geometry, scene.Distance);
+        else RowKernel.Sum(lossesDb, first, shadows.Base(0, row), scene.Distance.DecibelsPerQuarter);
         if (scene.Channels.Count > 1 || floors.Angles.Count > 0) SumAngles(shadows, row, lane, geometry);
         if (scene.Detour is { } detour)
         {
@@ -152,9 +153,6 @@ internal sealed class RowSummer
             RowKernel.AddFloor(ofRun, inverses.AsSpan(run.First, length), (float)(dz * dz), run.Share, run.Table);
         }
     }
-
-    // With a way round the walls are summed by themselves first.
-    private DistanceLaw DistanceOfSum => scene.Detour is null ? scene.Distance : scene.Distance with { ConstantDb = 0, SlopeDb = 0 };
 
     private void SumAngles(ShadowLines shadows, int row, int lane, RowGeometry geometry)
     {
