@@ -140,5 +140,6 @@ public sealed class HomeFolder
         })],
         BandLimits = [.. Catalogues.BandLimits.Where(limit => limit.Region == document.Region)],
         Parameters = document.Parameters,
+        Costs = document.Costs,
     };
 }

@@ -23,6 +23,9 @@ internal sealed record HomeDocument
     /// <summary>How it is planned.</summary>
     public required PlanningParameters Parameters { get; init; }
 
+    /// <summary>What changes of it cost.</summary>
+    public required PlacementCosts Costs { get; init; }
+
     /// <summary>Every construction that it may name, and those that it defines.</summary>
     public required ImmutableDictionary<ConstructionName, Construction> Constructions { get; init; }
 

@@ -24,7 +24,7 @@ internal static class HomeFileReader
     public static HomeDocument? Read(SourceFile file, DiagnosticList problems)
     {
         if (YamlTree.Parse(file, problems) is not { } root) return null;
-        MapReader? map = MapReader.Open(root, "a home", problems, "home", "region", "north", "model", "constructions", "storeys", "networks", "wifi", "circuits", "states");
+        MapReader? map = MapReader.Open(root, "a home", problems, "home", "region", "north", "model", "constructions", "storeys", "networks", "wifi", "circuits", "states", "costs");
         if (map is null) return null;
 
         PlanningParameters parameters = ReadParameters(map, problems);
@@ -37,6 +37,7 @@ internal static class HomeFileReader
             Name = map.RequiredText("home") ?? "",
             Region = ReadRegion(map, problems),
             Parameters = parameters,
+            Costs = CostReader.Read(map, problems),
             Constructions = constructions.Known,
             Storeys = storeys,
             AreStoreysComplete = map.Find("storeys") is YamlList storeyList && storeyList.Items.Length == storeys.Length,

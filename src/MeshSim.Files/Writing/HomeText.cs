@@ -21,6 +21,7 @@ internal static class HomeText
         Line(text, $"region: {YamlWords.Text(home.Region)}");
         Line(text, $"north: {YamlWords.Number(parameters.NorthDegrees)}");
         Line(text, "model: " + ModelMap(parameters));
+        if (home.Costs != new PlacementCosts()) Line(text, "costs: " + CostMap(home.Costs));
         AppendList(text, "constructions", OwnConstructions(home).Select(ConstructionMap));
         Line(text, "storeys:");
         foreach (Storey storey in home.FloorPlan.Storeys) StoreyText.Append(text, storey);
@@ -30,6 +31,13 @@ internal static class HomeText
         AppendList(text, "states", home.States.Select(StateMap));
         return text.ToString();
     }
+
+    private static string CostMap(PlacementCosts costs) => YamlWords.Map(
+    [
+        (CostReader.Repeater, Whole(costs.Repeater)),
+        (CostReader.HubMove, Whole(costs.HubMove)),
+        (CostReader.SwitchGivenUp, Whole(costs.SwitchGivenUp)),
+    ]);
 
     private static string ModelMap(PlanningParameters parameters)
     {

@@ -191,6 +191,9 @@ public sealed record Home
     /// <summary>How it is planned.</summary>
     public PlanningParameters Parameters { get; init; } = new();
 
+    /// <summary>What changes of it cost.</summary>
+    public PlacementCosts Costs { get; init; } = new();
+
     /// <summary>The devices of one network, in the order written.</summary>
     public IEnumerable<Device> DevicesOf(Network network) => Devices.Where(device => device.Network == network.Name);
 

@@ -1,3 +1,4 @@
+using MeshSim.Placement;
 using System.Collections.Immutable;
 using MeshSim.Devices;
 using MeshSim.FloorPlans;
@@ -52,16 +53,12 @@ public static class FixCandidates
             .. missed.Where(router => router.Role == Role.Router).Select(router => new KeepPowered(router.Id, router.SwitchedBy)),
             .. DoorsOn(link).Select(door => new LeaveOpen(door)),
             .. isMesh ? home.Outlets.Select(outlet => new AddRepeater(network.Name, outlet)).Where(fix => !taken.Contains(fix.Id)) : [],
-            .. hasCoordinator ? home.Outlets.Where(outlet => StaysOn(home, outlet)).Select(outlet => new MoveCoordinator(network.Coordinator, outlet)) : [],
+            .. hasCoordinator ? HubSites.In(home, []).Select(outlet => new MoveCoordinator(network.Coordinator, outlet)) : [],
             .. Enumerable.Range(network.Radio.FirstChannel, network.Radio.LastChannel - network.Radio.FirstChannel + 1)
                 .Where(channel => channel != network.Channel && !home.AccessPoints.IsEmpty)
                 .Select(channel => new ChangeChannel(network.Name, channel)),
         ];
     }
-
-    // A hub on a circuit that some state switches off would take the whole network with it.
-    private static bool StaysOn(Home home, Outlet outlet) =>
-        outlet.Circuit is not { } circuit || !home.States.Any(state => state.CircuitsOff.Contains(circuit));
 
     /// <summary>Whether two networks use the same band.</summary>
     public static bool IsSameBand(Network first, Network second) =>

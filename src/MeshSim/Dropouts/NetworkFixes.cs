@@ -1,3 +1,4 @@
+using MeshSim.Placement;
 using MeshSim.Devices;
 
 namespace MeshSim.Dropouts;
@@ -52,16 +53,7 @@ public sealed record MoveCoordinator(DeviceId Coordinator, Outlet To) : Fix
     public override bool TouchesWiring => To.IsAssumed;
 
     /// <inheritdoc/>
-    public override Home On(Home home) => With(home, Coordinator, device => device with
-    {
-        Storey = To.Storey,
-        Point = To.Point,
-        HeightMetres = To.HeightMetres,
-        Room = To.Room,
-        Circuit = To.Circuit,
-        SwitchedBy = null,
-        Mounting = InTheOpen.In(home),
-    });
+    public override Home On(Home home) => With(home, Coordinator, device => HubSites.MovedTo(home, device, To));
 }
 
 /// <summary>Change the channel of a network.</summary>

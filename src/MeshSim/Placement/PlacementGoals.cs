@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+using MeshSim.Devices;
 using MeshSim.Quantities;
 
 namespace MeshSim.Placement;
@@ -25,4 +27,13 @@ public sealed record PlacementGoals
 
     /// <summary>Whether every device that has power must also be reached in each state that is marked so.</summary>
     public bool HoldStates { get; init; }
+
+    /// <summary>The states of a home that count besides the one planned for, in the home's order.</summary>
+    /// <param name="home">The home.</param>
+    /// <param name="everyday">The state planned for; null when everything is on and every door closed.</param>
+    public ImmutableArray<State> Held(Home home, State? everyday)
+    {
+        ArgumentNullException.ThrowIfNull(home);
+        return [.. home.States.Where(state => HoldStates && state.MustHold && state.Name != everyday?.Name)];
+    }
 }

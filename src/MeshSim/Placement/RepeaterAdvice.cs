@@ -21,7 +21,8 @@ public static class RepeaterAdvice
         ILookup<bool, State> withCoordinator = held.ToLookup(state => graphs.In(state).Coordinator >= 0);
         ImmutableArray<State> possible = [.. withCoordinator[true]];
         RepeaterSurvey survey = RepeaterSurvey.Of(home, network, graphs, everyday, possible);
-        RepeaterSolution solution = RepeaterSolver.Solve(survey.Situations, goals.Ways);
+        RepeaterSolution solution = RepeaterSolver.Solve(survey.Situations, goals.Ways, survey.CostsOf(home.Costs));
+        int repeaters = survey.OutletsOf(solution.Outlets).Length;
         CaseNames names = new(survey, [null, .. possible.Select(state => state.Name)]);
         RepeaterReasons reasons = new(survey, names, solution, goals.Ways);
         return new()
@@ -29,14 +30,17 @@ public static class RepeaterAdvice
             Network = network.Name,
             Goals = goals,
             StatesHeld = [.. held.Select(state => state.Name)],
-            Repeaters = [.. solution.Outlets.Select(reasons.For)],
+            Repeaters = [.. solution.Outlets.Where(choice => choice < survey.Outlets.Length).Select(reasons.ForOutlet)],
+            KeptOn = [.. solution.Outlets.Where(choice => choice >= survey.Outlets.Length).Select(reasons.ForKept)],
             Unserved =
             [
                 .. solution.Unservable.Select(device => new UnmetDemand(device, 0, null)).Concat(solution.Unmet)
                     .Select(unmet => Lack(survey, names, unmet)),
                 .. withCoordinator[false].SelectMany(state => DarkIn(network, graphs, state)),
             ],
-            LowerBound = solution.LowerBound,
+            LowerBound = solution.IsProven ? repeaters : LeastRepeaters(solution.LowerBound - (survey.Kept.Length * home.Costs.SwitchGivenUp), home.Costs),
+            Cost = solution.Cost,
+            CostBound = solution.LowerBound,
             OutletsConsidered = survey.Outlets.Length,
         };
     }
@@ -52,6 +56,9 @@ public static class RepeaterAdvice
         LowerBound = 0,
         OutletsConsidered = 0,
     };
+
+    /// <summary>How many repeaters a cost stands for at least.</summary>
+    private static int LeastRepeaters(int cost, PlacementCosts costs) => Math.Max(0, (cost + costs.Repeater - 1) / costs.Repeater);
 
     private static IEnumerable<UnservedDevice> DarkIn(Network network, StateGraphs graphs, State state) =>
         graphs.In(state).Devices.Select(device => new UnservedDevice(device, null, NoCoordinator(network), new(state.Name, null)));

@@ -28,14 +28,26 @@ public sealed record RepeaterPlacement
     /// </summary>
     public required ImmutableArray<UnservedDevice> Unserved { get; init; }
 
-    /// <summary>Fewer repeaters than this cannot serve the devices that can be served.</summary>
+    /// <summary>
+    /// Mains devices that a held state would turn off and that stay powered instead, where that costs less than repeaters; in the
+    /// home's order.
+    /// </summary>
+    public ImmutableArray<KeptDevice> KeptOn { get; init; } = [];
+
+    /// <summary>Fewer repeaters than this cannot serve the devices that can be served, unless at a higher cost.</summary>
     public required int LowerBound { get; init; }
+
+    /// <summary>What the recommendation costs, in the home's units.</summary>
+    public int Cost { get; init; }
+
+    /// <summary>Nothing that serves the devices that can be served costs less.</summary>
+    public int CostBound { get; init; }
 
     /// <summary>Number of outlets considered.</summary>
     public required int OutletsConsidered { get; init; }
 
-    /// <summary>Whether it is proven that fewer will not do.</summary>
-    public bool IsProven => Repeaters.Length == LowerBound;
+    /// <summary>Whether it is proven that fewer will not do, nor anything else that costs less.</summary>
+    public bool IsProven => Repeaters.Length == LowerBound && Cost == CostBound;
 
     /// <summary>Whether every device is served in every case asked for.</summary>
     public bool ServesAll => Unserved.IsEmpty;
@@ -61,6 +73,15 @@ public sealed record PlacedRepeater
     /// <summary>Least margin of the links by which it serves the devices of that case or the next repeater.</summary>
     public required Decibels DownlinkMargin { get; init; }
 }
+
+/// <summary>A mains device that stays powered when a state would turn it off.</summary>
+/// <param name="Device">The device, a router.</param>
+/// <param name="Switch">The manual switch that is given up for it; null when it is only told to be off.</param>
+/// <param name="ServesWhen">The devices that would be cut off if it went off, all else in place.</param>
+/// <param name="UplinkMargin">Margin of its best link towards the coordinator, in the first of these cases.</param>
+/// <param name="DownlinkMargin">Least margin of the links by which it serves the devices of that case.</param>
+public sealed record KeptDevice(
+    DeviceId Device, string? Switch, ImmutableArray<ServedCase> ServesWhen, Decibels UplinkMargin, Decibels DownlinkMargin);
 
 /// <summary>When something holds: in a state, or with a router lost. Neither is everyday.</summary>
 /// <param name="State">The state that must hold; null for none.</param>

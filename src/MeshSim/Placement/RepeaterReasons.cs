@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using MeshSim.Devices;
+using MeshSim.Quantities;
 
 namespace MeshSim.Placement;
 
@@ -28,7 +29,28 @@ internal sealed class RepeaterReasons
     }
 
     /// <summary>One outlet of the answer, explained.</summary>
-    public PlacedRepeater For(int outlet)
+    public PlacedRepeater ForOutlet(int choice)
+    {
+        Reasons reasons = For(choice);
+        return new()
+        {
+            Outlet = survey.Outlets[choice],
+            Serves = reasons.Serves,
+            ServesWhen = reasons.ServesWhen,
+            UplinkMargin = reasons.Uplink,
+            DownlinkMargin = reasons.Downlink,
+        };
+    }
+
+    /// <summary>One device of the answer that stays powered, explained.</summary>
+    public KeptDevice ForKept(int choice)
+    {
+        Reasons reasons = For(choice);
+        Device device = survey.Kept[choice - survey.Outlets.Length];
+        return new(device.Id, device.SwitchedBy, reasons.ServesWhen, reasons.Uplink, reasons.Downlink);
+    }
+
+    private Reasons For(int outlet)
     {
         int node = survey.Problem.NodeOf(outlet);
         List<(Demand Demand, ReachGraph Graph, int[] Devices)> lost = [];
@@ -44,18 +66,14 @@ internal sealed class RepeaterReasons
         }
 
         (Demand first, ReachGraph links, int[] served) = lost[0];
-        return new()
-        {
-            Outlet = survey.Outlets[outlet],
-            Serves = [.. everyday.Order().Select(device => survey.Devices[device].Id)],
-            ServesWhen =
+        return new(
+            [.. everyday.Order().Select(device => survey.Devices[device].Id)],
             [
                 .. lost.Where(entry => entry.Demand.Situation > 0 || entry.Demand.Lost is not null)
                     .Select(entry => new ServedCase(names.Of(entry.Demand.Situation, entry.Demand.Lost), Ids(entry.Devices))),
             ],
-            UplinkMargin = new(Uplink(first, links, node)),
-            DownlinkMargin = new(Downlink(first, node, served)),
-        };
+            new(Uplink(first, links, node)),
+            new(Downlink(first, node, served)));
     }
 
     private ImmutableArray<DeviceId> Ids(int[] devices) => [.. devices.Select(device => survey.Devices[device].Id)];
@@ -82,4 +100,6 @@ internal sealed class RepeaterReasons
             if (route[i] == node) return route[i + 1];
         throw new InvalidOperationException("every route to a device that a repeater serves passes the repeater");
     }
+
+    private readonly record struct Reasons(ImmutableArray<DeviceId> Serves, ImmutableArray<ServedCase> ServesWhen, Decibels Uplink, Decibels Downlink);
 }

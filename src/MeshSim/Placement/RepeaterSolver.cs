@@ -52,11 +52,13 @@ public static class RepeaterSolver
     /// <summary>Solves what is asked of one network.</summary>
     internal static RepeaterSolution Solve(DemandSet demands, int[] costs, WorkLimit limit)
     {
-        // Bounds are rounded up to whole units, so the unit is made as large as it can be.
-        int unit = Math.Max(1, costs.Aggregate(0, GreatestCommonDivisor));
+        int unit = UnitOf(costs);
         RepeaterSolution solution = SolveWhole(demands, [.. costs.Select(cost => cost / unit)], limit);
         return solution with { Cost = solution.Cost * unit, LowerBound = solution.LowerBound * unit };
     }
+
+    /// <summary>Bounds are rounded up to whole units, so the unit is made as large as it can be.</summary>
+    private static int UnitOf(int[] costs) => Math.Max(1, costs.Aggregate(0, GreatestCommonDivisor));
 
     private static int GreatestCommonDivisor(int a, int b) => b == 0 ? a : GreatestCommonDivisor(b, a % b);
 
@@ -79,6 +81,13 @@ public static class RepeaterSolver
             LowerBound = least.LowerBound,
             Cuts = cuts,
         };
+    }
+
+    /// <summary>What doing what can be done costs at least.</summary>
+    internal static int Bound(DemandSet demands, int[] costs, WorkLimit limit)
+    {
+        int unit = UnitOf(costs);
+        return unit * Search(demands.Goals(), [.. costs.Select(cost => cost / unit)], null, null, new(), 0, limit).LowerBound;
     }
 
     /// <summary>The least costly outlets that meet some goals, as far as the work goes.</summary>

@@ -55,7 +55,7 @@ public static class CoverageStudy
         (Home home, Network network, State? state) = (coverage.Home, coverage.Network, coverage.State);
         PlacementGoals goals = options.Goals;
         StateGraphs graphs = new(home, network, coverage.Model);
-        ImmutableArray<State> held = [.. home.States.Where(other => goals.HoldStates && other.MustHold && other.Name != state?.Name)];
+        ImmutableArray<State> held = goals.Held(home, state);
         if (graphs.In(state).Coordinator < 0) return RepeaterAdvice.WithoutCoordinator(network, graphs.In(state).Devices) with { Goals = goals };
 
         return RepeaterAdvice.For(home, network, graphs, state, held, goals);

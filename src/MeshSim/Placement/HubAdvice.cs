@@ -1,0 +1,106 @@
+using System.Collections.Immutable;
+using MeshSim.Devices;
+
+namespace MeshSim.Placement;
+
+/// <summary>
+/// Ranks the sites of a hub. With the hub at a given site its networks ask nothing of each other, so each is solved on its own and the
+/// costs add up; sites are tried in the order of their bounds until no further one can be among the best.
+/// </summary>
+internal sealed class HubAdvice
+{
+    /// <summary>Sites that are listed; more would be read by nobody.</summary>
+    public const int SitesListed = 10;
+
+    private readonly ImmutableArray<Outlet> sites;
+    private readonly ImmutableArray<SiteNetwork> networks;
+    private readonly PlacementCosts costs;
+    private readonly int?[] places;
+
+    /// <summary>Sets up.</summary>
+    /// <param name="sites">Where the hub may go besides where it is.</param>
+    /// <param name="networks">Its networks, surveyed for these sites.</param>
+    /// <param name="costs">What things cost.</param>
+    public HubAdvice(ImmutableArray<Outlet> sites, ImmutableArray<SiteNetwork> networks, PlacementCosts costs)
+    {
+        (this.sites, this.networks, this.costs) = (sites, networks, costs);
+        places = [null, .. Enumerable.Range(0, sites.Length).Select(site => (int?)site)];
+    }
+
+    /// <summary>Number of sites, where the hub is now included.</summary>
+    public int SiteCount => places.Length;
+
+    /// <summary>The best sites for all networks together, the best first, and where the hub is now.</summary>
+    public ImmutableArray<HubSite> Together()
+    {
+        ImmutableArray<HubSite> best = BestOf(networks, SitesListed);
+        return best.Any(site => site.Outlet is null) ? best : best.Add(SiteAt(networks, null));
+    }
+
+    /// <summary>
+    /// The best way to place the networks where they may stand apart: for each set of networks its best site, and of all ways to
+    /// part the networks into such sets the best. Fewer groups win where they are as good.
+    /// </summary>
+    public ImmutableArray<HubGroup> Apart()
+    {
+        int all = (1 << networks.Length) - 1;
+        var best = new (int Unserved, int Cost, ImmutableArray<HubGroup> Groups)[all + 1];
+        best[0] = (0, 0, []);
+        for (int set = 1; set <= all; set++)
+        {
+            // Each part with the set's first network in it, the whole set first.
+            best[set] = (int.MaxValue, 0, []);
+            int first = set & -set;
+            for (int part = set; part > 0; part = (part - 1) & set)
+            {
+                if ((part & first) == 0) continue;
+                HubGroup group = GroupOf(part);
+                (int unserved, int cost, ImmutableArray<HubGroup> others) = best[set ^ part];
+                var candidate = (unserved + group.Site.Unserved, cost + group.Site.Cost, ImmutableArray.Create(group).AddRange(others));
+                if ((candidate.Item1, candidate.Item2, candidate.Item3.Length).CompareTo((best[set].Unserved, best[set].Cost, best[set].Groups.Length)) < 0)
+                    best[set] = candidate;
+            }
+        }
+
+        return best[all].Groups;
+    }
+
+    private HubGroup GroupOf(int set)
+    {
+        ImmutableArray<SiteNetwork> members = [.. networks.Where((_, index) => (set >> index & 1) != 0)];
+        return groups.TryGetValue(set, out HubGroup? known)
+            ? known
+            : groups[set] = new([.. members.Select(network => network.Name)], BestOf(members, listed: 1)[0]);
+    }
+
+    private readonly Dictionary<int, HubGroup> groups = [];
+
+    private ImmutableArray<HubSite> BestOf(ImmutableArray<SiteNetwork> members, int listed)
+    {
+        var queue = places.Select((place, order) => (Place: place, Order: order, Bound: BoundAt(members, place)))
+            .OrderBy(site => site.Bound).ThenBy(site => site.Order).ToList();
+        List<(HubSite Site, int Order)> known = [];
+        foreach ((int? place, int order, (int Unserved, int Cost) bound) in queue)
+        {
+            if (known.Count >= listed && bound.CompareTo((known[listed - 1].Site.Unserved, known[listed - 1].Site.Cost)) > 0) break;
+            known.Add((SiteAt(members, place), order));
+            known = [.. known.OrderBy(site => site.Site.Unserved).ThenBy(site => site.Site.Cost)
+                .ThenByDescending(site => site.Site.WeakestMargin?.Value ?? double.NegativeInfinity).ThenBy(site => site.Order)];
+        }
+
+        return [.. known.Take(listed).Select(site => site.Site)];
+    }
+
+    private (int Unserved, int Cost) BoundAt(ImmutableArray<SiteNetwork> members, int? place) =>
+        members.Select(network => network.BoundAt(place)).Aggregate((0, MoveTo(place)), (sum, bound) => (sum.Item1 + bound.Unserved, sum.Item2 + bound.Cost));
+
+    private HubSite SiteAt(ImmutableArray<SiteNetwork> members, int? place)
+    {
+        ImmutableArray<HubNetwork> answers = [.. members.Select(network => network.Assess(place))];
+        int move = MoveTo(place);
+        return new(
+            place is { } site ? sites[site] : null, move + answers.Sum(answer => answer.Cost), move + answers.Sum(answer => answer.LowerBound), answers);
+    }
+
+    private int MoveTo(int? place) => place is null ? 0 : costs.HubMove;
+}

@@ -1,0 +1,100 @@
+using System.Collections.Immutable;
+using MeshSim.Devices;
+using MeshSim.Mesh;
+
+namespace MeshSim.Placement;
+
+/// <summary>What one network needs with its coordinator at any of some sites; each answer is found once, when first asked for.</summary>
+internal sealed class SiteNetwork
+{
+    private static readonly WorkLimit BoundOnly = new() { Rounds = 0, Relaxations = 20 };
+
+    private readonly Network network;
+    private readonly PlacementGoals goals;
+    private readonly PlacementCosts costs;
+    private readonly WorkLimit limit;
+    private readonly ImmutableArray<DeviceId> dark;
+    private readonly SiteSurvey? survey;
+    private readonly Dictionary<int, HubNetwork> answers = [];
+    private readonly Dictionary<int, (int Unserved, int Cost)> bounds = [];
+
+    /// <summary>Surveys the network.</summary>
+    /// <param name="home">The home.</param>
+    /// <param name="network">One of its networks.</param>
+    /// <param name="graphs">Its links in any state.</param>
+    /// <param name="everyday">The state planned for.</param>
+    /// <param name="held">States that must hold.</param>
+    /// <param name="sites">The sites.</param>
+    /// <param name="goals">What else is asked.</param>
+    /// <param name="limit">The work to put into each proof.</param>
+    public SiteNetwork(
+        Home home, Network network, StateGraphs graphs, State? everyday, ImmutableArray<State> held, ImmutableArray<Outlet> sites, PlacementGoals goals, WorkLimit limit)
+    {
+        (this.network, this.goals, this.limit, costs) = (network, goals, limit, home.Costs);
+
+        // Without power at the coordinator nobody is served, wherever it is.
+        ImmutableArray<State> possible = [.. held.Where(state => graphs.In(state).Coordinator >= 0)];
+        bool isOn = graphs.In(everyday).Coordinator >= 0;
+        IEnumerable<DeviceId> without = held.Except(possible).SelectMany(state => graphs.In(state).Devices);
+        dark = [.. (isOn ? without : without.Concat(graphs.In(everyday).Devices)).Where(id => id != network.Coordinator)];
+        survey = isOn ? new(home, network, graphs, everyday, possible, sites) : null;
+        Order = [.. home.DevicesOf(network).Select(device => device.Id)];
+    }
+
+    /// <summary>The network's name.</summary>
+    public NetworkName Name => network.Name;
+
+    private ImmutableArray<DeviceId> Order { get; }
+
+    /// <summary>Fewer devices than this cannot be unserved, and with so few, it costs no less. Every day alone is looked at.</summary>
+    /// <param name="site">A site; null where the coordinator is now.</param>
+    public (int Unserved, int Cost) BoundAt(int? site)
+    {
+        int key = site ?? -1;
+        if (answers.TryGetValue(key, out HubNetwork? answer)) return (answer.Unserved.Length, answer.LowerBound);
+        if (bounds.TryGetValue(key, out (int, int) known)) return known;
+        if (survey is null) return bounds[key] = (dark.Distinct().Count(), 0);
+        RepeaterSurvey at = At(site);
+        DemandSet demands = new(at.Situations[..1], ways: 1);
+        int[] each = [.. at.CostsOf(costs)];
+        int bound = RepeaterSolver.Bound(demands, each, BoundOnly);
+        return bounds[key] = (demands.Unservable.Select(device => at.Devices[device].Id).Union(dark).Count(), bound);
+    }
+
+    /// <summary>What is needed at a site, as far as the work goes.</summary>
+    /// <param name="site">A site; null where the coordinator is now.</param>
+    public HubNetwork Assess(int? site)
+    {
+        int key = site ?? -1;
+        if (answers.TryGetValue(key, out HubNetwork? answer)) return answer;
+        if (survey is null) return answers[key] = new(Name, [], [], InOrder(dark), null, 0, 0, 0);
+        RepeaterSurvey at = At(site);
+        RepeaterSolution solution = RepeaterSolver.Solve(new DemandSet(at.Situations, goals.Ways), [.. at.CostsOf(costs)], limit);
+        IEnumerable<DeviceId> unserved = solution.Unservable.Concat(solution.Unmet.Select(unmet => unmet.Device)).Select(device => at.Devices[device].Id);
+        return answers[key] = new(
+            Name,
+            at.OutletsOf(solution.Outlets),
+            [.. at.KeptOf(solution.Outlets).Select(device => device.Id)],
+            InOrder(unserved.Concat(dark)),
+            Weakest(at.Situations[0], solution),
+            solution.Cost,
+            solution.LowerBound,
+            solution.Cuts);
+    }
+
+    private RepeaterSurvey At(int? site) => site is { } place ? survey!.WithHubAt(place) : survey!.WithHubInPlace();
+
+    private ImmutableArray<DeviceId> InOrder(IEnumerable<DeviceId> ids)
+    {
+        HashSet<DeviceId> set = [.. ids];
+        return [.. Order.Where(set.Contains)];
+    }
+
+    private static Quantities.Decibels? Weakest(Situation everyday, RepeaterSolution solution)
+    {
+        Demand demand = Demand.Of(everyday, 0, null);
+        WidestRoutes routes = new(everyday.Problem, solution.Outlets, demand.Absent);
+        double[] marginsDb = [.. demand.Devices.Except(solution.Unservable).Select(device => routes.MarginOf(device).Value)];
+        return marginsDb.Length == 0 ? null : new(marginsDb.Min());
+    }
+}

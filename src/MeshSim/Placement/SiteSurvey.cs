@@ -1,0 +1,77 @@
+using System.Collections.Immutable;
+using MeshSim.Devices;
+using MeshSim.Mesh;
+using MeshSim.Radio;
+
+namespace MeshSim.Placement;
+
+/// <summary>
+/// A survey of one network from which the problem with the coordinator at any of some sites can be taken: the links among all other
+/// nodes are computed once.
+/// </summary>
+internal sealed class SiteSurvey
+{
+    private readonly PlacementNodes nodes;
+    private readonly ImmutableArray<(SurveyedLinks Links, ImmutableArray<int> Off)> situations;
+
+    /// <summary>Surveys a network.</summary>
+    /// <param name="home">The home.</param>
+    /// <param name="network">One of its networks.</param>
+    /// <param name="graphs">Its links in any state.</param>
+    /// <param name="everyday">The state planned for; null when everything is on and every door closed.</param>
+    /// <param name="held">States in which devices must be reached too.</param>
+    /// <param name="sites">Where the coordinator could go.</param>
+    /// <exception cref="ArgumentException">The coordinator has no power in one of the states.</exception>
+    public SiteSurvey(Home home, Network network, StateGraphs graphs, State? everyday, ImmutableArray<State> held, ImmutableArray<Outlet> sites)
+    {
+        State?[] states = [everyday, .. held];
+        if (Array.Exists(states, state => graphs.In(state).Coordinator < 0)) throw new ArgumentException("the coordinator must have power", nameof(graphs));
+
+        bool isStar = network.Radio.Topology == Topology.Star;
+        nodes = new(
+            [.. home.DevicesOf(network).Where(device => Array.Exists(states, state => state?.TurnsOff(device) != true))],
+            isStar ? [] : [.. home.Outlets.Where(outlet => HasPower(outlet, everyday))],
+            isStar ? [] : [.. home.DevicesOf(network).Where(device => device.Role == Role.Router && held.Any(state => CouldStayOn(device, state)))],
+            sites);
+        Dictionary<MeshGraph, SurveyedLinks> links = [];
+        situations = [.. states.Select((state, index) => (LinksIn(state), OffIn(state, isEveryday: index == 0)))];
+
+        SurveyedLinks LinksIn(State? state)
+        {
+            // Power decides who takes part, doors alone decide the links: states with the same doors share their graph.
+            MeshGraph graph = graphs.WithAllPower(state);
+            if (!links.TryGetValue(graph, out SurveyedLinks? known)) links[graph] = known = new(home, network, graph, graphs.ModelIn(state), nodes);
+            return known;
+        }
+    }
+
+    /// <summary>The problem with the coordinator where it is.</summary>
+    public RepeaterSurvey WithHubInPlace() => Survey(links => links.Problem());
+
+    /// <summary>The problem with the coordinator at a site, in the open.</summary>
+    public RepeaterSurvey WithHubAt(int site) => Survey(links => links.WithHubAt(site));
+
+    private RepeaterSurvey Survey(Func<SurveyedLinks, RepeaterProblem> problemOf)
+    {
+        Dictionary<SurveyedLinks, RepeaterProblem> problems = situations.Select(s => s.Links).Distinct().ToDictionary(links => links, problemOf);
+        return new([.. situations.Select(s => new Situation(problems[s.Links], s.Off))], nodes.Devices, nodes.Outlets, nodes.Kept);
+    }
+
+    private ImmutableArray<int> OffIn(State? state, bool isEveryday)
+    {
+        (int outlets, int kept) = (nodes.Devices.Length, nodes.Devices.Length + nodes.Outlets.Length);
+        return
+        [
+            .. Enumerable.Range(0, outlets).Where(i => state?.TurnsOff(nodes.Devices[i]) == true),
+            .. Enumerable.Range(0, nodes.Outlets.Length).Where(i => !HasPower(nodes.Outlets[i], state)).Select(i => outlets + i),
+            .. Enumerable.Range(0, nodes.Kept.Length).Where(i => isEveryday || !CouldStayOn(nodes.Kept[i], state!)).Select(i => kept + i),
+        ];
+    }
+
+    /// <summary>Whether a state turns a device off in a way that a person could do without: no circuit is off.</summary>
+    private static bool CouldStayOn(Device device, State state) =>
+        state.TurnsOff(device) && (device.Circuit is not { } circuit || !state.CircuitsOff.Contains(circuit));
+
+    private static bool HasPower(Outlet outlet, State? state) =>
+        state is null || outlet.Circuit is not { } circuit || !state.CircuitsOff.Contains(circuit);
+}

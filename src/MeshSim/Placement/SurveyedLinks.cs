@@ -1,0 +1,92 @@
+using System.Collections.Immutable;
+using MeshSim.Devices;
+using MeshSim.FloorPlans.Geometry;
+using MeshSim.Mesh;
+using MeshSim.Propagation;
+using MeshSim.Propagation.Pairs;
+using MeshSim.Quantities;
+using MeshSim.Radio;
+
+namespace MeshSim.Placement;
+
+/// <summary>
+/// The links of one network with the doors of one state: among its devices, from every outlet, from the devices that could be kept
+/// powered, and from the coordinator at other places.
+/// </summary>
+internal sealed class SurveyedLinks
+{
+    private readonly Network network;
+    private readonly MeshGraph graph;
+    private readonly IPathLossModel model;
+    private readonly PlacementNodes nodes;
+    private readonly LinkBudget budget;
+    private readonly Dictionary<(DeviceId, DeviceId), Decibels> linked;
+    private readonly PairLosses losses;
+    private readonly Position[] places;
+    private readonly (PowerLevel Power, Decibels Mounting, PowerLevel Needed)[] ends;
+    private readonly int coordinator;
+
+    /// <summary>Computes all links.</summary>
+    /// <param name="home">The home.</param>
+    /// <param name="network">One of its networks.</param>
+    /// <param name="graph">Its links with all devices on.</param>
+    /// <param name="model">The path-loss model with the same doors.</param>
+    /// <param name="nodes">Who the nodes are.</param>
+    public SurveyedLinks(Home home, Network network, MeshGraph graph, IPathLossModel model, PlacementNodes nodes)
+    {
+        (this.network, this.graph, this.model, this.nodes) = (network, graph, model, nodes);
+        budget = new(network.Radio, home.Parameters.Shadowing);
+        linked = graph.Links.ToDictionary(link => (link.From, link.To), link => link.Margin);
+        coordinator = nodes.Devices.Select(device => device.Id).ToImmutableArray().IndexOf(network.Coordinator);
+        Surroundings surroundings = new(home, network, model, budget);
+        PowerLevel ownPower = network.Radio.TransmitPower;
+        places =
+        [
+            .. nodes.Devices.Select(home.PositionOf), .. nodes.Outlets.Select(home.PositionOf), .. nodes.Kept.Select(home.PositionOf),
+            .. nodes.Sites.Select(home.PositionOf),
+        ];
+        losses = model.TotalsAmong(places, CancellationToken.None);
+        ends =
+        [
+            .. nodes.Devices.Select(EndAt),
+            .. nodes.Outlets.Select(outlet => (ownPower, Decibels.Zero, surroundings.At(home.PositionOf(outlet)).PlanningLevel)),
+            .. nodes.Kept.Select(EndAt),
+            .. nodes.Sites.Select(site => EndAt(HubSites.MovedTo(home, nodes.Devices[coordinator], site))),
+        ];
+
+        (PowerLevel Power, Decibels Mounting, PowerLevel Needed) EndAt(Device device) =>
+            (device.TransmitPower ?? ownPower, device.Mounting.LossAt(network.Carrier), surroundings.At(device).PlanningLevel);
+    }
+
+    /// <summary>The problem with the coordinator where it is.</summary>
+    public RepeaterProblem Problem() => ProblemOf(Margin);
+
+    /// <summary>The problem with the coordinator at one of the sites.</summary>
+    public RepeaterProblem WithHubAt(int site)
+    {
+        int place = nodes.Count + site;
+        return ProblemOf((a, b) => a == coordinator ? Between(b, place) : b == coordinator ? Between(a, place) : Margin(a, b));
+    }
+
+    private RepeaterProblem ProblemOf(MarginBetween margin)
+    {
+        ImmutableArray<bool> relays = [.. nodes.Devices.Select(device => graph.Relays(graph.Devices.IndexOf(device.Id)))];
+        return new(relays, coordinator, nodes.Outlets.Length + nodes.Kept.Length, network.HopLimit, graph.DesignMargin, margin);
+    }
+
+    private Decibels Margin(int a, int b)
+    {
+        // Among devices the links are known, and must agree with the routes to the last digit.
+        if (nodes.DeviceAt(a) is not { } first || nodes.DeviceAt(b) is not { } second) return Between(a, b);
+        if (first.Id == second.Id) return new(double.NegativeInfinity);
+        return linked.TryGetValue((first.Id, second.Id), out Decibels margin) ? margin : linked[(second.Id, first.Id)];
+    }
+
+    private Decibels Between(int a, int b)
+    {
+        (PowerLevel power, Decibels mounting, PowerLevel needed) = ends[a];
+        (PowerLevel otherPower, Decibels otherMounting, PowerLevel otherNeeded) = ends[b];
+        Decibels path = places[a] == places[b] ? model.TotalBetween(places[a], places[b]) : losses[a, b];
+        return budget.Margin(power, otherPower, path + mounting + otherMounting, needed, otherNeeded);
+    }
+}
