@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using MeshSim.Devices;
+using MeshSim.Dropouts;
 using MeshSim.Files;
 using MeshSim.Mesh.Outages;
 using MeshSim.Placement;
@@ -20,14 +21,14 @@ public sealed class AppliedPlacementTests
     [Fact]
     public void On_quay_terrace_bedtime_holds_once_the_repeaters_are_in()
     {
-        Rehearse(Terrace, []).Broken.Select(broken => broken.Outage.Name).Should().Equal("bedtime");
+        Rehearse(Terrace, null).Broken.Select(broken => broken.Outage.Name).Should().Equal("bedtime");
 
         RepeaterPlacement placement = Place(Terrace, new() { HoldStates = true });
 
         placement.StatesHeld.Should().Equal("bedtime");
         placement.ServesAll.Should().BeTrue();
         placement.IsProven.Should().BeTrue();
-        NetworkRehearsal after = Rehearse(Terrace, placement.Repeaters);
+        NetworkRehearsal after = Rehearse(Terrace, placement);
         after.Broken.Should().BeEmpty();
         after.Coverage.Devices.Should().OnlyContain(reach => reach.IsReached);
     }
@@ -38,7 +39,7 @@ public sealed class AppliedPlacementTests
         RepeaterPlacement placement = Place(Terrace, Everything);
 
         placement.IsProven.Should().BeTrue();
-        NetworkRehearsal before = Rehearse(Terrace, []), after = Rehearse(Terrace, placement.Repeaters);
+        NetworkRehearsal before = Rehearse(Terrace, null), after = Rehearse(Terrace, placement);
         DroppedByRouters(before).Should().Contain(("landing-bulb", "roof-window-contact"));
         after.Broken.Should().BeEmpty();
 
@@ -52,13 +53,14 @@ public sealed class AppliedPlacementTests
     [Fact]
     public void In_random_homes_states_and_losses_drop_exactly_what_was_named()
     {
-        int withStates = 0, withLosses = 0, clean = 0;
+        int withKept = 0, withStates = 0, withLosses = 0, clean = 0;
         for (int seed = 0; seed < Homes; seed++)
         {
             Home home = WithStates(RandomHomes.Of(seed), seed);
             RepeaterPlacement placement = Place(home, Everything);
-            NetworkRehearsal after = Rehearse(home, placement.Repeaters);
+            NetworkRehearsal after = Rehearse(home, placement);
             HashSet<DeviceId> known = [.. home.Devices.Select(device => device.Id)];
+            withKept += placement.KeptOn.IsEmpty ? 0 : 1;
 
             DroppedByRouters(after).Where(pair => known.Contains(new(pair.Device))).Should().BeEquivalentTo(NamedLosses(placement), "seed {0}", seed);
             DroppedIn(after).Where(pair => known.Contains(new(pair.Device))).Should().BeEquivalentTo(NamedStates(placement), "seed {0}", seed);
@@ -67,7 +69,7 @@ public sealed class AppliedPlacementTests
             clean += placement.ServesAll && !placement.Repeaters.IsEmpty ? 1 : 0;
         }
 
-        new[] { withStates, withLosses, clean }.Should().OnlyContain(count => count > Homes / 40, "all kinds of answers must occur");
+        new[] { withKept, withStates, withLosses, clean }.Should().OnlyContain(count => count > Homes / 40, "all kinds of answers must occur");
     }
 
     [Fact]
@@ -102,9 +104,10 @@ public sealed class AppliedPlacementTests
     private static RepeaterPlacement Place(Home home, PlacementGoals goals) =>
         CoverageStudy.Repeaters(CoverageStudy.Run(home, home.Networks[0], new()), new() { Goals = goals });
 
-    private static NetworkRehearsal Rehearse(Home home, ImmutableArray<PlacedRepeater> repeaters)
+    private static NetworkRehearsal Rehearse(Home home, RepeaterPlacement? placement)
     {
-        Home applied = home with { Devices = [.. home.Devices, .. repeaters.Select(repeater => Router(home.Networks[0], repeater.Outlet))] };
+        Home applied = home with { Devices = [.. home.Devices, .. (placement?.Repeaters ?? []).Select(repeater => Router(home.Networks[0], repeater.Outlet))] };
+        foreach (KeptDevice kept in placement?.KeptOn ?? []) applied = new KeepPowered(kept.Device, kept.Switch).On(applied);
         return ResilienceStudy.Rehearse(applied, applied.Networks[0], new(), new() { Draws = 0 });
     }
 
