@@ -9,7 +9,13 @@ internal static class ChosenSets
     /// <param name="goals">Goals that every outlet together meets.</param>
     /// <param name="order">All outlets, the first to go first.</param>
     /// <returns>The outlets that stay, in order.</returns>
-    public static int[] Thin(IReadOnlyList<IPlacementGoal> goals, int[] order)
+    public static int[] Thin(IReadOnlyList<IPlacementGoal> goals, int[] order) =>
+        Thin(order, stay => AreMet(goals, goals[0].Graph.Chosen(stay)));
+
+    /// <summary>The same for anything that more outlets never undo.</summary>
+    /// <param name="order">All outlets, the first to go first; together they are enough.</param>
+    /// <param name="isEnough">Whether some outlets are.</param>
+    public static int[] Thin(int[] order, Func<IEnumerable<int>, bool> isEnough)
     {
         // Fewer outlets never meet more, so the next outlet that must stay is found by halving.
         List<int> stay = [];
@@ -19,7 +25,7 @@ internal static class ChosenSets
             while (tooFew - enough > 1)
             {
                 int middle = enough + ((tooFew - enough) / 2);
-                if (AreMet(goals, goals[0].Graph.Chosen(stay.Concat(order[middle..])))) enough = middle;
+                if (isEnough(stay.Concat(order[middle..]))) enough = middle;
                 else tooFew = middle;
             }
 

@@ -62,6 +62,19 @@ internal sealed class HittingSetMaster : IDisposable
         return ([.. relaxedShares.Select(share => share?.SolutionValue() ?? 0)], relaxed.Objective().Value());
     }
 
+    /// <summary>
+    /// Per outlet by how much, at least, the cost of the last relaxed answer rises with the whole of it instead of nothing; 0 for one of
+    /// which there is something.
+    /// </summary>
+    public double[] ReducedCosts() => [.. relaxedShares.Select(share => share?.ReducedCost() ?? 0)];
+
+    /// <summary>Takes an outlet out of the choice for good.</summary>
+    public void Exclude(int outlet)
+    {
+        exactShares[outlet]?.SetUb(0);
+        relaxedShares[outlet]?.SetUb(0);
+    }
+
     /// <summary>Whole outlets that cost least.</summary>
     /// <param name="below">Only what costs less than this is of interest; null for no limit.</param>
     /// <param name="nodes">Nodes of the search tree after which to stop.</param>

@@ -26,8 +26,8 @@ public sealed class SetCoverTests
         (int[] costs, int[][] rows) = Read(InstanceFiles.Of(Folder, name + ".txt"));
         int published = InstanceFiles.Table(InstanceFiles.Of(Folder, "optima.csv"), ',', name: 0, value: 1)[name];
 
-        using HittingSetMaster master = new(costs, size: null, [.. costs.Select(_ => true)]);
-        foreach (int[] row in rows) master.Add(row);
+        using HittingSetMaster master = new(costs, exactly: null, [.. costs.Select(_ => true)]);
+        foreach (int[] row in rows) master.Add(Cut.One(row));
         MasterAnswer answer = master.Solve(below: null, Nodes);
 
         answer.Outlets.Should().NotBeNull();
