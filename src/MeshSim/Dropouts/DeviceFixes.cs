@@ -1,5 +1,4 @@
 using MeshSim.Devices;
-using MeshSim.Quantities;
 using MeshSim.Radio;
 
 namespace MeshSim.Dropouts;

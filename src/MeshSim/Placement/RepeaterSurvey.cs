@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using MeshSim.Devices;
 using MeshSim.Mesh;
-using MeshSim.Radio;
 
 namespace MeshSim.Placement;
 
