@@ -39,12 +39,21 @@ public static class DifferencePicture
     /// <param name="size">How large.</param>
     /// <returns>The picture as a PNG file.</returns>
     /// <exception cref="ArgumentException">The sheet would be too large.</exception>
-    public static byte[] Png(BandComparison bands, BandMap map, PictureSize size)
+    public static byte[] Png(BandComparison bands, BandMap map, PictureSize size) => Draw(bands, map, size, PictureFormat.Png);
+
+    /// <summary>Draws the difference as any kind of file.</summary>
+    /// <param name="bands">The comparison.</param>
+    /// <param name="map">One of its maps.</param>
+    /// <param name="size">How large.</param>
+    /// <param name="format">Which kind.</param>
+    /// <returns>The picture as a file.</returns>
+    /// <exception cref="ArgumentException">The sheet would be too large.</exception>
+    public static byte[] Draw(BandComparison bands, BandMap map, PictureSize size, PictureFormat format)
     {
         ArgumentNullException.ThrowIfNull(bands);
         ArgumentNullException.ThrowIfNull(map);
         using var ink = new Ink();
-        return SheetPainter.Png(ContentsOf(bands, map, size, ink), Layers, ink);
+        return SheetPainter.Of(ContentsOf(bands, map, size, ink), Layers, ink).File(format);
     }
 
     /// <summary>Decides what the picture shows.</summary>

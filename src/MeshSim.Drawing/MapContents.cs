@@ -65,10 +65,16 @@ internal sealed record MapContents
     /// <summary>Decides what a map shows.</summary>
     public static MapContents Of(NetworkCoverage coverage, MarginMap map, RepeaterPlacement? placement, PictureSize size, Ink ink)
     {
+        Column column = Column.Of(coverage, map, placement, new MarginScale(map.DesignMargin), ink);
+        PlanBounds bounds = PlanBounds.Of(coverage.Home, coverage.Home.FloorPlan.Storey(map.Storey));
+        return On(SheetLayout.Of(bounds, size, column.HeightPixels), column, coverage, map, placement, ink);
+    }
+
+    /// <summary>Decides what a map shows on a sheet that is laid out already.</summary>
+    public static MapContents On(SheetLayout layout, Column column, NetworkCoverage coverage, MarginMap map, RepeaterPlacement? placement, Ink ink)
+    {
         Storey storey = coverage.Home.FloorPlan.Storey(map.Storey);
         var scale = new MarginScale(map.DesignMargin);
-        Column column = Column.Of(coverage, map, placement, scale, ink);
-        SheetLayout layout = SheetLayout.Of(PlanBounds.Of(coverage.Home, storey), size, column.HeightPixels);
         var contents = new MapContents
         {
             Coverage = coverage,

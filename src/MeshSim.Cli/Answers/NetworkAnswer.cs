@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
+using MeshSim.Cli.Wording;
 using MeshSim.Devices;
 using MeshSim.FloorPlans;
+using MeshSim.Mesh;
 using MeshSim.Placement;
 using MeshSim.Studies;
 
@@ -19,6 +21,12 @@ internal sealed record NetworkAnswer(
     NetworkRouters Routers,
     NetworkRehearsal Rehearsal)
 {
+    /// <summary>More dropouts than this are counted, not explained one by one.</summary>
+    private const int MostExplained = 6;
+
+    /// <summary>Why devices have no reliable way and what would help: the first few of them, in the home's order.</summary>
+    public ImmutableArray<DeviceExplanation> Explanations { get; init; } = [];
+
     /// <summary>Answers everything about one network.</summary>
     /// <param name="home">The home.</param>
     /// <param name="network">A network of it.</param>
@@ -37,5 +45,20 @@ internal sealed record NetworkAnswer(
             maps.Maps,
             ResilienceStudy.Routers(home, network, options),
             ResilienceStudy.Rehearse(home, network, options, new()));
+    }
+
+    /// <summary>The same with its dropouts explained.</summary>
+    /// <param name="options">Model and state.</param>
+    /// <param name="step">Told each step as it begins.</param>
+    public NetworkAnswer Explained(StudyOptions options, Action<string> step)
+    {
+        var explanations = ImmutableArray.CreateBuilder<DeviceExplanation>();
+        foreach (DeviceReach reach in CoverageWords.Unreached(Coverage).Take(MostExplained))
+        {
+            step($"Trying what helps {reach.Device}");
+            explanations.Add(ExplainStudy.Device(Coverage.Home, Coverage.Home.Devices.First(device => device.Id == reach.Device), options));
+        }
+
+        return this with { Explanations = explanations.ToImmutable() };
     }
 }

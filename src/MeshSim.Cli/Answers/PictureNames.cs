@@ -1,5 +1,6 @@
 using MeshSim.Cli.Outputs;
 using MeshSim.Devices;
+using MeshSim.Drawing;
 using MeshSim.FloorPlans;
 using MeshSim.Studies;
 
@@ -19,14 +20,23 @@ internal sealed class PictureNames
     }
 
     /// <summary>The picture of a map.</summary>
-    public string Picture(MarginMap map) => $"margin_{networks[map.Network]}_{storeys[map.Storey]}.png";
+    public string Picture(MarginMap map, PictureFormat format = PictureFormat.Png) => $"margin_{networks[map.Network]}_{storeys[map.Storey]}{Extension(format)}";
+
+    /// <summary>The picture of all storeys.</summary>
+    /// <param name="network">The network.</param>
+    /// <param name="sheet">Which sheet of it, from 0.</param>
+    /// <param name="format">Which kind of file.</param>
+    public string Sheet(NetworkName network, int sheet, PictureFormat format) =>
+        FormattableString.Invariant($"margin_{networks[network]}_sheet-{sheet + 1}{Extension(format)}");
 
     /// <summary>The picture of a difference between two networks.</summary>
-    public string Difference(BandComparison bands, BandMap map) =>
-        $"difference_{networks[bands.First.Network.Name]}_{networks[bands.Second.Network.Name]}_{storeys[map.Storey]}.png";
+    public string Difference(BandComparison bands, BandMap map, PictureFormat format = PictureFormat.Png) =>
+        $"difference_{networks[bands.First.Network.Name]}_{networks[bands.Second.Network.Name]}_{storeys[map.Storey]}{Extension(format)}";
 
     /// <summary>The values of a network's maps.</summary>
     public string Values(NetworkName network) => $"margin_{networks[network]}.csv";
+
+    private static string Extension(PictureFormat format) => format switch { PictureFormat.Svg => ".svg", PictureFormat.Pdf => ".pdf", _ => ".png" };
 
     private static Dictionary<T, string> Named<T>(IEnumerable<T> names, Func<T, string> text)
         where T : notnull

@@ -13,6 +13,7 @@ internal sealed class BandsCommand : Command, IHasExample
         Options.Add(Between);
         Grid.AddTo(this);
         Options.Add(Out);
+        Picture.AddTo(this);
     }
 
     /// <summary>Home, state, model, JSON.</summary>
@@ -36,6 +37,9 @@ internal sealed class BandsCommand : Command, IHasExample
         Description = "Write a picture of the difference on each storey into a folder, replaced only when the new one is complete",
         HelpName = "FOLDER",
     };
+
+    /// <summary>The kind of picture.</summary>
+    public PictureArguments Picture { get; } = new();
 
     /// <inheritdoc/>
     public string Example => "meshsim bands floorplans/quay-terrace --between lighting plugs --out out/bands";

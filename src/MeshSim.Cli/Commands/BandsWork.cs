@@ -23,6 +23,7 @@ internal static class BandsWork
         request.Storeys(name: null); // Refuses a grid that is too fine.
         (Network first, Network second) = Chosen(request.Home, parsed.GetValue(shape.Between) ?? []);
         var names = new PictureNames(request.Home);
+        PictureFormat format = shape.Picture.Of(parsed);
         BandComparison bands = Steps.Show(terminal, step =>
         {
             step($"Comparing {first.Name} with {second.Name}");
@@ -30,13 +31,13 @@ internal static class BandsWork
             foreach (BandMap map in folder is null ? [] : comparison.Maps)
             {
                 step($"Picture of {map.Storey}");
-                folder!.Add(names.Difference(comparison, map), DifferencePicture.Png(comparison, map, PictureSize.Default));
+                folder!.Add(names.Difference(comparison, map, format), DifferencePicture.Draw(comparison, map, PictureSize.Default, format));
             }
 
             return comparison;
         });
         folder?.Complete();
-        terminal.Output.Write(parsed.GetValue(shape.Study.Json) ? JsonText.Of(BandsJson.Of(bands, folder is null ? null : names)) : Text(bands, terminal.Width));
+        terminal.Output.Write(parsed.GetValue(shape.Study.Json) ? JsonText.Of(BandsJson.Of(bands, folder is null ? null : names, format)) : Text(bands, terminal.Width));
         if (folder is not null) terminal.Error.Write($"The pictures are in {path}\n");
         return ExitCode.Done;
     }

@@ -13,9 +13,12 @@ internal sealed class MapCommand : Command, IHasExample
         Options.Add(Storey);
         Grid.AddTo(this);
         Options.Add(Out);
+        Picture.AddTo(this);
+        Options.Add(OneSheet);
         Options.Add(Values);
         Validators.Add(result =>
         {
+            if (result.GetValue(OneSheet) && result.GetValue(Out) is null) result.AddError("--one-sheet needs --out, the folder for the pictures");
             if (result.GetValue(Values) && result.GetValue(Out) is null) result.AddError("--values needs --out, the folder for the values");
         });
     }
@@ -39,6 +42,12 @@ internal sealed class MapCommand : Command, IHasExample
         Description = "Write one picture per network and storey into a folder, replaced only when the new one is complete",
         HelpName = "FOLDER",
     };
+
+    /// <summary>The kind of picture.</summary>
+    public PictureArguments Picture { get; } = new();
+
+    /// <summary>All storeys of a network side by side.</summary>
+    public Option<bool> OneSheet { get; } = new("--one-sheet") { Description = "With --out: the storeys of each network side by side on a sheet of A4's proportions, further sheets only where one would not be legible" };
 
     /// <summary>The grid too.</summary>
     public Option<bool> Values { get; } = new("--values") { Description = "With --out: the margin at every point too, as CSV (storey,x,y,valueDb)" };

@@ -8,7 +8,6 @@ using MeshSim.Cli.Tables;
 using MeshSim.Cli.Wording;
 using MeshSim.Drawing;
 using MeshSim.FloorPlans;
-using MeshSim.Placement;
 using MeshSim.Studies;
 
 namespace MeshSim.Cli.Commands;
@@ -24,38 +23,39 @@ internal static class MapWork
         StudyRequest request = StudyRequest.Read(shape.Study, parsed, terminal).On(shape.Grid, parsed);
         ImmutableArray<Storey> storeys = request.Storeys(parsed.GetValue(shape.Storey));
         var names = new PictureNames(request.Home);
+        PictureFormat format = shape.Picture.Of(parsed);
+        Dictionary<MarginMap, string> pictures = [];
         List<NetworkMaps> all = Steps.Show(terminal, step => request.Networks.Select(network =>
         {
             NetworkMaps maps = NetworkMaps.Of(request.Home, network, storeys, request.Options, step);
-            if (folder is not null) Fill(folder, names, maps, request.Options, step);
-            if (folder is not null && parsed.GetValue(shape.Values)) folder.Add(names.Values(network.Name), GridCsv.Of(maps.Maps));
+            if (folder is null) return maps;
+
+            IEnumerable<MapPicture> drawn = parsed.GetValue(shape.OneSheet)
+                ? MapPicture.OnSheets(maps, names, request.Options, format, step)
+                : MapPicture.OfEach(maps, names, request.Options, format, step);
+            foreach (MapPicture picture in drawn)
+            {
+                folder.Add(picture.Name, picture.File);
+                foreach (MarginMap map in picture.Maps) pictures.Add(map, picture.Name);
+            }
+
+            if (parsed.GetValue(shape.Values)) folder.Add(names.Values(network.Name), GridCsv.Of(maps.Maps));
             return maps;
         }).ToList());
 
         folder?.Complete();
         bool json = parsed.GetValue(shape.Study.Json);
-        terminal.Output.Write(json ? Json(all, request.Options, folder is null ? null : names) : Text(all, terminal.Width));
+        terminal.Output.Write(json ? Json(all, request.Options, pictures) : Text(all, terminal.Width));
         if (folder is not null) terminal.Error.Write($"The pictures are in {path}\n");
         return CoverageText.Code([.. all.Select(maps => maps.Coverage)]);
     }
 
-    private static void Fill(StagedFolder folder, PictureNames names, NetworkMaps maps, StudyOptions options, Action<string> step)
-    {
-        step($"Repeaters of {maps.Coverage.Network.Name}");
-        RepeaterPlacement placement = CoverageStudy.Repeaters(maps.Coverage, options);
-        foreach (MarginMap map in maps.Maps)
-        {
-            step($"Picture of {map.Network}, {map.Storey}");
-            folder.Add(names.Picture(map), MarginPicture.Png(maps.Coverage, map, placement, PictureSize.Default));
-        }
-    }
-
-    private static string Json(List<NetworkMaps> all, StudyOptions options, PictureNames? names)
+    private static string Json(List<NetworkMaps> all, StudyOptions options, Dictionary<MarginMap, string> pictures)
     {
         IEnumerable<MapJson> maps =
             from network in all
             from map in network.Maps
-            select MapJson.Of(network.Coverage, map, options, names?.Picture(map));
+            select MapJson.Of(network.Coverage, map, options, pictures.GetValueOrDefault(map));
         return JsonText.OfEach(maps);
     }
 

@@ -11,7 +11,7 @@ internal static class MeshSimCommand
 
     private const string Order = """
         meshsim check HOME                  first: is the home folder right?
-        meshsim report HOME --out FOLDER    then: all answers in one folder
+        meshsim report HOME --out FILE.html then: all answers on one page
         meshsim routes HOME                 who reaches the coordinator, and how
         meshsim routers HOME                which mains devices must stay powered
         meshsim rehearse HOME               what each outage does before it happens

@@ -7,7 +7,7 @@ internal sealed class ReportCommand : Command, IHasExample
 {
     /// <summary>Makes the shape.</summary>
     public ReportCommand()
-        : base("report", "All of it in one folder with a page to read on a phone or on paper")
+        : base("report", "All of it on one page to read on a phone or on paper")
     {
         Study.AddTo(this);
         Grid.AddTo(this);
@@ -20,11 +20,11 @@ internal sealed class ReportCommand : Command, IHasExample
     /// <summary>Step and height of the maps.</summary>
     public GridArguments Grid { get; } = new();
 
-    /// <summary>The folder.</summary>
+    /// <summary>The page or the folder.</summary>
     public Option<string> Out { get; } = new("--out")
     {
-        Description = "The folder to make; an earlier report there is replaced only when the new one is complete",
-        HelpName = "FOLDER",
+        Description = "The page to write, NAME.html, or a folder to make for the page with pictures and figures beside it; an earlier one is replaced only when the new one is complete",
+        HelpName = "FOLDER|FILE.html",
         Required = true,
     };
 

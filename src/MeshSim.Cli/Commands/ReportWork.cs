@@ -7,32 +7,55 @@ using MeshSim.Cli.Progress;
 using MeshSim.Cli.Reporting;
 using MeshSim.Cli.Tables;
 using MeshSim.Cli.Wording;
+using MeshSim.Studies;
 
 namespace MeshSim.Cli.Commands;
 
 /// <summary>The work of <c>report</c>.</summary>
 internal static class ReportWork
 {
-    /// <summary>Makes the folder, and writes the answers of each network.</summary>
+    private const string PageExtension = ".html";
+
+    /// <summary>Makes the page, alone or in a folder with pictures and figures, and writes the answers of each network.</summary>
     public static ExitCode Run(ReportCommand shape, ParseResult parsed, Terminal terminal)
     {
         string path = parsed.GetRequiredValue(shape.Out);
-        using StagedFolder folder = new(path);
+        bool isPage = path.EndsWith(PageExtension, StringComparison.OrdinalIgnoreCase);
+        if (isPage) StagedFile.Refuse(path);
+        using StagedFolder? folder = isPage ? null : new(path);
         StudyRequest request = StudyRequest.Read(shape.Study, parsed, terminal).On(shape.Grid, parsed);
-        ImmutableArray<NetworkAnswer> answers = Steps.Show(terminal, step =>
+        ReportContent content = Steps.Show(terminal, step =>
         {
-            ImmutableArray<NetworkAnswer> all =
-                [.. request.Networks.Select(network => NetworkAnswer.Of(request.Home, network, request.Storeys(null), request.Options, step))];
-            ImmutableArray<string> notices = [.. request.Notices.Select(notice => notice.ToString())];
-            ReportFiles.Fill(folder, new(request.Home, notices, request.Options, all), step);
-            return all;
+            ReportContent answered = Answered(request, step);
+            if (folder is null) StagedFile.Write(path, ReportPage.Of(answered));
+            else ReportFiles.Fill(folder, answered, step);
+            return answered;
         });
 
-        folder.Complete();
-        string page = Path.Combine(path, ReportFiles.Page);
+        folder?.Complete();
+        string page = isPage ? path : Path.Combine(path, ReportFiles.Page);
         bool json = parsed.GetValue(shape.Study.Json);
-        terminal.Output.Write(json ? JsonText.Of(ReportJson.Of(request.Home, answers, page)) : Text(answers, page, terminal.Width));
-        return CoverageText.Code([.. answers.Select(answer => answer.Coverage)]);
+        terminal.Output.Write(json ? JsonText.Of(ReportJson.Of(request.Home, content.Answers, page)) : Text(content.Answers, page, terminal.Width));
+        return CoverageText.Code([.. content.Answers.Select(answer => answer.Coverage)]);
+    }
+
+    private static ReportContent Answered(StudyRequest request, Action<string> step)
+    {
+        ImmutableArray<NetworkAnswer> answers =
+        [
+            .. request.Networks.Select(network =>
+                NetworkAnswer.Of(request.Home, network, request.Storeys(null), request.Options, step).Explained(request.Options, step)),
+        ];
+        ImmutableArray<string> notices = [.. request.Notices.Select(notice => notice.ToString())];
+        return new(request.Home, notices, request.Options, answers) { Bands = Bands(request, step) };
+    }
+
+    /// <summary>Where both networks are asked for and the rooms can tell them apart.</summary>
+    private static BandComparison? Bands(StudyRequest request, Action<string> step)
+    {
+        if (BandStudy.Default(request.Home) is not { } pair || !request.Networks.Contains(pair.First) || !request.Networks.Contains(pair.Second)) return null;
+        step($"Comparing {pair.First.Name} with {pair.Second.Name}");
+        return BandStudy.Compare(request.Home, pair.First, pair.Second, request.Options);
     }
 
     private static string Text(ImmutableArray<NetworkAnswer> answers, string page, int width) =>

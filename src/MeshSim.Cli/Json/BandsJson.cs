@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using MeshSim.Cli.Answers;
 using MeshSim.Propagation;
+using MeshSim.Drawing;
 using MeshSim.Studies;
 
 namespace MeshSim.Cli.Json;
@@ -22,7 +23,8 @@ internal sealed record BandsJson(
     /// <summary>The record of a comparison.</summary>
     /// <param name="bands">The comparison.</param>
     /// <param name="names">How its pictures are called, or null when none was asked for.</param>
-    public static BandsJson Of(BandComparison bands, PictureNames? names) => new(
+    /// <param name="format">What kind they are.</param>
+    public static BandsJson Of(BandComparison bands, PictureNames? names, PictureFormat format = PictureFormat.Png) => new(
         bands.First.Home.Name,
         bands.First.Model,
         bands.First.State?.Name,
@@ -31,7 +33,7 @@ internal sealed record BandsJson(
         bands.First.Network.Carrier.Megahertz,
         bands.Second.Network.Carrier.Megahertz,
         bands.First.DesignMargin.Value,
-        names is null ? [] : [.. bands.Maps.Select(map => names.Difference(bands, map))],
+        names is null ? [] : [.. bands.Maps.Select(map => names.Difference(bands, map, format))],
         [.. bands.Rooms.Select(BandRoomJson.Of)],
         [.. bands.Devices.Select(BandDeviceJson.Of)]);
 }

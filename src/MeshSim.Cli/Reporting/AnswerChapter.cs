@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using MeshSim.Cli.Answers;
 using MeshSim.Cli.Tables;
 using MeshSim.Cli.Wording;
@@ -6,12 +7,15 @@ using MeshSim.Radio;
 
 namespace MeshSim.Cli.Reporting;
 
-/// <summary>What to buy and where to put it, and whom no repeater serves.</summary>
+/// <summary>What to buy and where to put it, what fails although it works now, and what cannot be helped.</summary>
 internal static class AnswerChapter
 {
     /// <summary>The chapter as HTML.</summary>
-    public static string Of(ReportContent content) =>
-        $"<div class=\"answer\">\n{ToBuy(content)}{Unserved(content)}{AtRisk(content)}</div>\n" + string.Concat(content.Answers.Select(Network));
+    public static string Of(ReportContent content, HtmlTables tables) =>
+        $"<div class=\"answer\">\n{Html.Heading("What to buy and where to put it")}{ToBuy(content)}"
+        + $"{Html.Heading("What is at risk tonight")}{AtRisk(content)}"
+        + $"{Html.Heading("What cannot be helped by buying")}{Unserved(content)}</div>\n"
+        + tables.Write(Networks(content.Answers), "The networks of the home");
 
     private static string ToBuy(ReportContent content)
     {
@@ -22,7 +26,7 @@ internal static class AnswerChapter
                select $"{answer.Placement.Network}: into {RepeaterWords.Where(repeater.Outlet)}{For(repeater)}",
         ];
         return places.Length == 0
-            ? Html.Paragraph("Nothing to buy: no mains repeater is recommended.")
+            ? Html.Paragraph("Nothing: no mains repeater is recommended.")
             : Html.Paragraph($"Buy {Figures.Counted(places.Length, "mains repeater")} for the network named, and plug in:") + Html.List(places);
     }
 
@@ -33,14 +37,16 @@ internal static class AnswerChapter
         string[] left = [.. content.Answers.SelectMany(Left)];
         bool adds = content.Answers.Any(answer => !answer.Placement.Repeaters.IsEmpty);
         return left.Length == 0
-            ? Html.Paragraph(adds ? "With that, every device has a reliable way to its coordinator." : "Every device has a reliable way to its coordinator as the home stands.")
+            ? Html.Paragraph(adds ? "Nothing: with the above, every device has a reliable way to its coordinator." : "Nothing: every device has a reliable way to its coordinator as the home stands.")
             : Html.Paragraph("No repeater gives these a reliable way; move the device, its coordinator or what stands between:") + Html.List(left);
     }
 
     private static string AtRisk(ReportContent content)
     {
         string[] risks = [.. content.Answers.SelectMany(answer => RiskWords.Of(answer).Select(risk => $"{answer.Placement.Network}: {risk}."))];
-        return risks.Length == 0 ? "" : Html.Paragraph("At risk although it works as the home stands:") + Html.List(risks);
+        return risks.Length == 0
+            ? Html.Paragraph("Nothing that works now hangs on one device that somebody could switch off.")
+            : Html.Paragraph("These work as the home stands, and fail when somebody switches off what they hang on:") + Html.List(risks);
     }
 
     private static IEnumerable<string> Left(NetworkAnswer answer) =>
@@ -48,13 +54,15 @@ internal static class AnswerChapter
         ? CoverageWords.Unreached(answer.Coverage).Select(reach => $"{answer.Placement.Network}: {reach.Device} {Shortfall.InWords(answer.Coverage, reach)}")
         : answer.Placement.Unserved.Select(unserved => $"{answer.Placement.Network}: {unserved.Device} {RepeaterWords.Lack(unserved)}");
 
-    private static string Network(NetworkAnswer answer)
-    {
-        string html = $"<h3>{Html.Text(answer.Coverage.Network.Name.Value)}: {Html.Text(answer.Coverage.Network.Radio.Description)}</h3>\n"
-            + Html.Paragraph(CoverageWords.Answer(answer.Coverage))
-            + Html.Paragraph(RepeaterWords.Answer(answer.Coverage, answer.Placement))
-            + Html.Paragraph(DarkWords.Answer(answer.Maps));
-        if (!answer.Placement.Repeaters.IsEmpty) html += Html.Table(RepeatersTable.Of(answer.Placement));
-        return html;
-    }
+    private static Table Networks(ImmutableArray<NetworkAnswer> answers) => new(
+        [new("Network"), new("Radio"), new("Coordinator"), new("Devices", true), new("With a reliable way", true), new("Repeaters to add", true)],
+        [
+            .. answers.Select(answer => ImmutableArray.Create(
+                answer.Coverage.Network.Name.Value,
+                $"{answer.Coverage.Network.Radio.Description}, {answer.Coverage.Network.Carrier}",
+                answer.Coverage.Network.Coordinator.Value,
+                Figures.Count(answer.Coverage.Devices.Length),
+                Figures.Count(answer.Coverage.Devices.Count(reach => reach.IsReached)),
+                Figures.Count(answer.Placement.Repeaters.Length))),
+        ]);
 }

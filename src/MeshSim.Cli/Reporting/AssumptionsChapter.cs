@@ -12,12 +12,12 @@ namespace MeshSim.Cli.Reporting;
 internal static class AssumptionsChapter
 {
     /// <summary>The chapter as HTML.</summary>
-    public static string Of(ReportContent content) =>
+    public static string Of(ReportContent content, HtmlTables tables) =>
         Html.List(Parameters(content))
-        + "<h3>Radios</h3>\n" + Html.Table(Radios(content.Home))
-        + "<h3>Constructions</h3>\n" + Html.Table(Constructions(content.Home))
-        + "<h3>How devices are hidden</h3>\n" + Html.Table(Mountings(content.Home))
-        + (content.Notices.IsEmpty ? "" : "<h3>Remarks on the home folder</h3>\n" + Html.List(content.Notices));
+        + tables.Write(Radios(content.Home), "Radios")
+        + tables.Write(Constructions(content.Home), "Constructions of walls, openings, floors and objects")
+        + tables.Write(Mountings(content.Home), "How devices are hidden")
+        + (content.Notices.IsEmpty ? "" : Html.Heading("Remarks on the home folder") + Html.List(content.Notices));
 
     private static IEnumerable<string> Parameters(ReportContent content)
     {

@@ -12,6 +12,9 @@ namespace MeshSim.Cli.Reporting;
 /// <param name="Answers">One for each network.</param>
 internal sealed record ReportContent(Home Home, ImmutableArray<string> Notices, StudyOptions Options, ImmutableArray<NetworkAnswer> Answers)
 {
+    /// <summary>A network below 1 GHz against one above; null when the home has no such two.</summary>
+    public BandComparison? Bands { get; init; }
+
     /// <summary>The names of its pictures.</summary>
     public PictureNames Names { get; } = new(Home);
 }

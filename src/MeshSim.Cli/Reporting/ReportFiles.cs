@@ -13,9 +13,7 @@ internal static class ReportFiles
     /// <summary>The page to open.</summary>
     public const string Page = "index.html";
 
-    /// <summary>Every pair with every item of its loss.</summary>
-    public const string Links = "links.json";
-
+    private const string Links = "links.json";
     private const string Routes = "routes.json";
     private const string Repeaters = "repeaters.json";
     private const string Maps = "map.json";

@@ -1,34 +1,25 @@
 using System.Reflection;
+using MeshSim.Cli.Answers;
 using MeshSim.Cli.Wording;
 
 namespace MeshSim.Cli.Reporting;
 
 /// <summary>
-/// The page of a report: what to do first, then why, then the figures. It needs its own folder and nothing else: no
-/// network, no script. It bears no date, so the same home makes the same bytes.
+/// The page of a report: what to do first, then each network, then what the figures rest on. It is one file that needs nothing
+/// else: no network, and no script to be read; its script only sorts tables and switches layers of maps. It bears no date, so
+/// the same home makes the same bytes.
 /// </summary>
 internal static class ReportPage
 {
-    private static readonly (string Id, string Heading, Func<ReportContent, string> Body)[] Chapters =
-    [
-        ("answer", "What to do", AnswerChapter.Of),
-        ("maps", "Where it is dark", MapsChapter.Of),
-        ("routes", "How each device reaches its coordinator", FigureChapters.Routes),
-        ("routers", "Who carries the mesh", ResilienceChapters.Routers),
-        ("rehearsals", "What happens when something is off", ResilienceChapters.Rehearsals),
-        ("links", "Who hears whom", FigureChapters.Links),
-        ("air", "What the air allows", AirChapter.Of),
-        ("outlets", "Outlets considered", FigureChapters.Outlets),
-        ("assumptions", "What this rests on", AssumptionsChapter.Of),
-        ("cautions", "Before anybody touches the mains", CautionsChapter.Of),
-    ];
+    private sealed record Chapter(string Id, string Heading, string Body);
 
     /// <summary>The page as HTML.</summary>
     public static string Of(ReportContent content)
     {
         string title = $"{content.Home.Name}: radio coverage";
-        string body = string.Concat(Chapters.Select(chapter => Html.Section(chapter.Id, chapter.Heading, chapter.Body(content))));
-        string contents = string.Concat(Chapters.Select(chapter => $"<li><a href=\"#{chapter.Id}\">{Html.Text(chapter.Heading)}</a></li>\n"));
+        Chapter[] chapters = [.. ChaptersOf(content)];
+        string body = string.Concat(chapters.Select(chapter => Html.Section(chapter.Id, chapter.Heading, chapter.Body)));
+        string contents = string.Concat(chapters.Select(chapter => $"<li><a href=\"#{chapter.Id}\">{Html.Text(chapter.Heading)}</a></li>\n"));
         return $"""
             <!DOCTYPE html>
             <html lang="en">
@@ -37,17 +28,41 @@ internal static class ReportPage
             <meta name="viewport" content="width=device-width, initial-scale=1">
             <title>{Html.Text(title)}</title>
             <style>
-            {Style()}</style>
+            {Resource("report.css")}</style>
             </head>
             <body>
+            <header>
             <h1>{Html.Text(title)}</h1>
-            {Html.Paragraph(Basis(content), "basis")}<nav><ul>
-            {contents}</ul></nav>
-            {body}<footer><p>{Html.Text(Provenance())}</p></footer>
+            {Html.Paragraph(Basis(content), "basis")}</header>
+            <nav aria-label="Contents"><ol>
+            {contents}</ol></nav>
+            <main>
+            {body}</main>
+            <footer><p>{Html.Text(Provenance())}</p></footer>
+            <script>
+            {Resource("report.js")}</script>
             </body>
             </html>
 
             """;
+    }
+
+    private static IEnumerable<Chapter> ChaptersOf(ReportContent content)
+    {
+        var tables = new HtmlTables();
+        var networks = new NetworkChapter(content, tables);
+        yield return new("answer", "What to do", AnswerChapter.Of(content, tables));
+        yield return new("reading", "How to read the maps", RoomsChapter.Legend(content));
+        foreach ((int index, NetworkAnswer answer) in content.Answers.Index())
+        {
+            string id = FormattableString.Invariant($"network-{index + 1}");
+            yield return new(id, $"{answer.Coverage.Network.Name}: {answer.Coverage.Network.Radio.Description}", networks.Of(answer, id + "-map"));
+        }
+
+        yield return new("rooms", "Room by room", RoomsChapter.Of(content, tables));
+        yield return new("outlets", "Outlets considered", OutletsChapter.Of(content, tables));
+        yield return new("assumptions", "What this rests on", AssumptionsChapter.Of(content, tables));
+        yield return new("cautions", "Before anybody touches the mains", CautionsChapter.Of(content));
     }
 
     private static string Basis(ReportContent content)
@@ -58,10 +73,10 @@ internal static class ReportPage
 
     private static string Provenance() => $"Made by meshsim {typeof(ReportPage).Assembly.GetName().Version!.ToString(3)}.";
 
-    private static string Style()
+    private static string Resource(string name)
     {
-        using Stream style = Assembly.GetExecutingAssembly().GetManifestResourceStream("report.css")!;
-        using var reader = new StreamReader(style);
+        using Stream stream = Assembly.GetExecutingAssembly().GetManifestResourceStream(name)!;
+        using var reader = new StreamReader(stream);
         return reader.ReadToEnd().ReplaceLineEndings("\n");
     }
 }

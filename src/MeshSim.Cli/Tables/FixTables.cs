@@ -13,6 +13,12 @@ internal static class FixTables
         "Mains: work on mains wiring can kill. Isolate the circuit, prove it dead, "
         + "follow the wiring rules of your country, and leave it to a licensed electrician where they ask for one.";
 
+    /// <summary>So many fixes are enough to choose from at first.</summary>
+    public const int Foremost = 3;
+
+    /// <summary>The foremost fixes for a device.</summary>
+    public static Table Best(DeviceExplanation answer) => Of(answer with { Fixes = [.. answer.Fixes.Take(Foremost)] }) with { Notes = [] };
+
     /// <summary>For a device.</summary>
     public static Table Of(DeviceExplanation answer) => new(
         [new("Fix"), new("Margin dB", true), new("Gain dB", true), new("Arrive %", true), new("Ways", true), new("Still drops in")],

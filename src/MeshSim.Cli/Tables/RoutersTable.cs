@@ -23,6 +23,12 @@ internal static class RoutersTable
         ],
     };
 
+    /// <summary>The same of those alone that carry somebody, are needed by somebody, or call for something to be done.</summary>
+    public static Table Matter(NetworkRouters routers) => Duties(routers with
+    {
+        Duties = [.. routers.Duties.Where(duty => duty.Verdict != RouterVerdict.Harmless || duty.NeededBy.Length + duty.Carries.Length + duty.LeavesOneWay.Length > 0)],
+    });
+
     /// <summary>Mains devices that would help if they routed in the network.</summary>
     public static Table Help(NetworkRouters routers) => new(
         [new("Place of"), new("Where"), new("Network now"), new("Then with a reliable way"), new("Then with a second one"), new("Switched by")],

@@ -8,6 +8,9 @@ internal readonly record struct TextStyle(bool IsBold, float SizePixels)
     /// <summary>Title of the sheet.</summary>
     public static readonly TextStyle Title = new(true, 27);
 
+    /// <summary>Title of a sheet that stands inside a page.</summary>
+    public static readonly TextStyle SheetTitle = new(true, 18);
+
     /// <summary>Line below the title.</summary>
     public static readonly TextStyle Subtitle = new(false, 15.5f);
 

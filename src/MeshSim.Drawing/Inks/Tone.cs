@@ -11,6 +11,9 @@ internal static class Tone
     /// <summary>The plate under a label: paper that lets the field shine through.</summary>
     public static readonly SKColor Plate = Paper.WithAlpha(225);
 
+    /// <summary>The band with the name of a storey.</summary>
+    public static readonly SKColor Band = new(0xE9, 0xE7, 0xDF);
+
     /// <summary>Text and symbols.</summary>
     public static readonly SKColor Text = new(0x1A, 0x20, 0x27);
 
@@ -20,14 +23,14 @@ internal static class Tone
     /// <summary>Walls.</summary>
     public static readonly SKColor Wall = new(0x38, 0x3E, 0x46);
 
-    /// <summary>Contour lines.</summary>
-    public static readonly SKColor Contour = new(0x33, 0x4A, 0x5E);
+    /// <summary>Contour lines: olive, because readers blind to red see the colour of routes as a dull blue.</summary>
+    public static readonly SKColor Contour = new(0x55, 0x52, 0x1A);
 
     /// <summary>Routes.</summary>
     public static readonly SKColor Route = new(0x8C, 0x15, 0x4F);
 
     /// <summary>Recommended repeaters.</summary>
-    public static readonly SKColor Repeater = new(0xC2, 0x4A, 0x00);
+    public static readonly SKColor Repeater = new(0xAD, 0x42, 0x00);
 
     /// <summary>Devices that are not reached.</summary>
     public static readonly SKColor Unreached = new(0xA8, 0x10, 0x2A);

@@ -2,14 +2,25 @@ using MeshSim.Drawing.Sheets;
 
 namespace MeshSim.Drawing.Labels;
 
+/// <summary>Something straight that a label should rather not cover.</summary>
+/// <param name="Start">One end of its middle line.</param>
+/// <param name="End">The other.</param>
+/// <param name="Cost">How bad it is to cover it.</param>
+/// <param name="HalfWidth">Half of how broad it is drawn, pixels.</param>
+internal readonly record struct Obstacle(Pixel Start, Pixel End, float Cost, float HalfWidth = 0)
+{
+    /// <summary>Whether a box covers some of it.</summary>
+    public bool IsUnder(PixelBox box) => box.Grown(HalfWidth).IsMetBy(Start, End);
+}
+
 /// <summary>
 /// Gives labels their places one after the other. A place is out of the question where it would leave the frame or cover a
 /// symbol or an earlier label; among the others the cheapest wins, the first of equals.
 /// </summary>
 /// <param name="frame">The part of the sheet that labels must not leave.</param>
 /// <param name="symbols">What no label may cover.</param>
-/// <param name="lines">What a label should rather not cover, each with its cost.</param>
-internal sealed class LabelPlacer(PixelBox frame, IReadOnlyList<PixelBox> symbols, IReadOnlyList<(Pixel Start, Pixel End, float Cost)> lines)
+/// <param name="obstacles">What a label should rather not cover.</param>
+internal sealed class LabelPlacer(PixelBox frame, IReadOnlyList<PixelBox> symbols, IReadOnlyList<Obstacle> obstacles)
 {
     /// <summary>Space kept between two labels and between a label and a symbol, pixels.</summary>
     public const float Space = 1;
@@ -50,8 +61,8 @@ internal sealed class LabelPlacer(PixelBox frame, IReadOnlyList<PixelBox> symbol
     private float CostOf(LabelPlace place)
     {
         float cost = 0;
-        foreach ((Pixel start, Pixel end, float lineCost) in lines)
-            if (place.Box.IsMetBy(start, end)) cost += lineCost;
+        foreach (Obstacle obstacle in obstacles)
+            if (obstacle.IsUnder(place.Box)) cost += obstacle.Cost;
         foreach ((Pixel start, Pixel end) in _leaders)
             if (place.Box.IsMetBy(start, end)) cost += LeaderOverBoxCost;
         if (place.LeaderFrom is not { } from) return cost;

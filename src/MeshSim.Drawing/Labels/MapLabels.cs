@@ -4,6 +4,7 @@ using MeshSim.Drawing.Legends;
 using MeshSim.Drawing.Margins;
 using MeshSim.Drawing.Sheets;
 using MeshSim.Drawing.Symbols;
+using MeshSim.Drawing.Walls;
 using MeshSim.FloorPlans;
 using MeshSim.FloorPlans.Geometry;
 
@@ -15,7 +16,11 @@ internal sealed class MapLabels
     /// <summary>Text beside the plate's edge, pixels.</summary>
     public const float PadX = 3, PadY = 1;
 
-    private const float OverWallCost = 2.5f, OverRouteCost = 4;
+    /// <summary>Covering a wall is worse than standing up to <see cref="NearbyCost"/> away; a route can be followed under a label.</summary>
+    private const float OverWallCost = 30, OverRouteCost = 4;
+
+    /// <summary>What a place costs that is as far from its thing as a reader's eye still follows without a search.</summary>
+    public const float NearbyCost = 15;
 
     private readonly MapContents _map;
     private readonly Ink _ink;
@@ -25,14 +30,12 @@ internal sealed class MapLabels
     private MapLabels(MapContents map, Ink ink)
     {
         (_map, _ink) = (map, ink);
-        Projection projection = map.Layout.Projection;
         _contourPlaces = new(map);
         Dictionary<Devices.DeviceId, Pixel> places = map.Marks.Devices.ToDictionary(mark => mark.Device.Id, mark => mark.Centre);
         _placer = new(
             map.Layout.Map,
             [.. map.Marks.All.Select(mark => mark.Box)],
-            [.. map.Storey.Walls.Select(wall => (projection.ToPixel(wall.Start), projection.ToPixel(wall.End), OverWallCost)),
-                .. map.Routes.Lines.Select(line => (places[line.From], places[line.To], OverRouteCost))]);
+            [.. WallsOf(map), .. map.Routes.Lines.Select(line => new Obstacle(places[line.From], places[line.To], OverRouteCost))]);
     }
 
     /// <summary>The labels of a map. Devices whose label finds no place are missing; contour lines may well be.</summary>
@@ -53,16 +56,21 @@ internal sealed class MapLabels
         ];
     }
 
+    /// <summary>The walls as labels meet them.</summary>
+    public static IEnumerable<Obstacle> WallsOf(MapContents map) => map.Storey.Walls
+        .Select(wall => WallRun.Of(wall, map.Coverage.Home, map.Layout.Projection))
+        .Select(run => new Obstacle(run.Start, run.At(run.LengthPixels, 0), OverWallCost, run.ThicknessPixels / 2));
+
     private PlacedLabel? Room(Room room)
     {
-        LabelLine name = new(room.Name.Value, TextStyle.Room, Tone.Text);
-        PlacedLabel? both = _map.RoomNotes.TryGetValue(room.Name, out string? note) ? InRoom(room, [name, new(note, TextStyle.Label, Tone.Text)]) : null;
-        return both ?? InRoom(room, [name]) ?? BesideRoom(room, [name]);
+        LabelLine large = new(room.Name.Value, TextStyle.Room, Tone.Text), small = new(room.Name.Value, TextStyle.StrongLabel, Tone.Text);
+        LabelLine[] note = _map.RoomNotes.TryGetValue(room.Name, out string? words) ? [new(words, TextStyle.Label, Tone.Text)] : [];
+        return InRoom(room, [large, .. note]) ?? InRoom(room, [small, .. note]) ?? InRoom(room, [small]) ?? BesideRoom(room, [small]);
     }
 
     private PlacedLabel? InRoom(Room room, ImmutableArray<LabelLine> lines) =>
         Place(LabelKind.Room, room.Name.Value, lines, (width, height) =>
-            LabelPlaces.Inside(room.Outline, _map.Layout.Projection, width, height, rim: 6));
+            LabelPlaces.Inside(room.Outline, _map.Layout.Projection, width, height, rim: 4));
 
     private PlacedLabel? BesideRoom(Room room, ImmutableArray<LabelLine> lines)
     {

@@ -10,11 +10,13 @@ internal sealed class ColumnLayer : ILayer
     private const float SampleWidth = 44;
 
     /// <inheritdoc/>
-    public void Draw(MapContents map, Pen pen)
+    public void Draw(MapContents map, Pen pen) => DrawRows(map.Column.Rows, map.Layout.Column, pen);
+
+    /// <summary>Draws rows one below the other.</summary>
+    public static void DrawRows(IEnumerable<ColumnRow> rows, PixelBox column, Pen pen)
     {
-        PixelBox column = map.Layout.Column;
         float y = column.Top;
-        foreach (ColumnRow row in map.Column.Rows)
+        foreach (ColumnRow row in rows)
         {
             DrawRow(row, new(column.Left, y, column.Right, y + row.HeightPixels), pen);
             y += row.HeightPixels;
@@ -41,6 +43,9 @@ internal sealed class ColumnLayer : ILayer
                 break;
             case RolesRow roles:
                 LegendRows.DrawRoles(roles, box, pen);
+                break;
+            case WallRow walls:
+                LegendRows.DrawWall(walls, sample, pen);
                 break;
             case SignRow sign:
                 SignSample.Draw(sign.Sign, sample, pen);

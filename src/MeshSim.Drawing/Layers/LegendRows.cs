@@ -3,6 +3,7 @@ using MeshSim.Drawing.Inks;
 using MeshSim.Drawing.Legends;
 using MeshSim.Drawing.Sheets;
 using MeshSim.Drawing.Symbols;
+using MeshSim.Drawing.Walls;
 
 namespace MeshSim.Drawing.Layers;
 
@@ -27,6 +28,14 @@ internal static class LegendRows
     {
         DeviceSigns.DrawSymbol(shape, centre, Tone.Text, pen);
         pen.Text(SymbolShapes.Meaning(shape), new(centre.X + 20, centre.Y + (TextStyle.Body.CapitalHeight / 2)), TextStyle.Body, Tone.Text);
+    }
+
+    /// <summary>A stretch of wall with the constructions that look like it.</summary>
+    public static void DrawWall(WallRow walls, PixelBox sample, Pen pen)
+    {
+        var run = new WallRun(new(sample.Left, sample.Centre.Y), new(1, 0), sample.Width, ThicknessPixels: 9);
+        WallStyles.Draw(walls.Style, run, 0, sample.Width, pen);
+        DrawMeaning(walls.Text, sample, pen);
     }
 
     /// <summary>The letters of the roles in one row.</summary>

@@ -37,6 +37,7 @@ internal sealed record Column(ImmutableArray<ColumnRow> Rows)
             .. Margins(map, scale, ink),
             .. Signs(coverage, placement, here),
             .. Symbols(here),
+            .. WallLegend.Of(coverage.Home, [coverage.Home.FloorPlan.Storey(map.Storey)], SheetLayout.ColumnWidth, ink),
         ]);
     }
 
@@ -94,22 +95,30 @@ internal sealed record Column(ImmutableArray<ColumnRow> Rows)
 
     private static IEnumerable<ColumnRow> Signs(NetworkCoverage coverage, RepeaterPlacement? placement, Device[] here)
     {
+        foreach (ColumnRow row in SignRows(
+            coverage.Home.FloorPlan.Storeys.Length > 1, coverage.Devices.Any(reach => !reach.IsReached), placement is { Repeaters.IsEmpty: false })) yield return row;
+        if (here.Length > 0) yield return new RolesRow([.. Enum.GetValues<Role>().Where(role => here.Any(device => device.Role == role))]);
+    }
+
+    /// <summary>The signs of a map with their meanings.</summary>
+    public static IEnumerable<ColumnRow> SignRows(bool hasStoreys, bool hasUnreached, bool hasRepeaters)
+    {
         yield return new HeadingRow("Signs");
         yield return new SignRow(Sign.DesignContour, "design margin");
         yield return new SignRow(Sign.Contour, "other margins");
         yield return new SignRow(Sign.Route, "route towards the coordinator");
-        if (coverage.Home.FloorPlan.Storeys.Length > 1)
+        if (hasStoreys)
         {
             yield return new SignRow(Sign.Stub, "link to another storey");
             yield return new SignRow(Sign.Stairwell, "stairwell");
         }
 
-        if (coverage.Devices.Any(reach => !reach.IsReached)) yield return new SignRow(Sign.Unreached, NoReliableWay);
-        if (placement is { Repeaters.IsEmpty: false }) yield return new SignRow(Sign.Repeater, "recommended repeater");
-        if (here.Length > 0) yield return new RolesRow([.. Enum.GetValues<Role>().Where(role => here.Any(device => device.Role == role))]);
+        if (hasUnreached) yield return new SignRow(Sign.Unreached, NoReliableWay);
+        if (hasRepeaters) yield return new SignRow(Sign.Repeater, "recommended repeater");
     }
 
-    private static IEnumerable<ColumnRow> Symbols(Device[] here) =>
+    /// <summary>The symbols of some devices with their meanings.</summary>
+    public static IEnumerable<ColumnRow> Symbols(IEnumerable<Device> here) =>
         here.Select(SymbolShapes.Of).Distinct().Order().Chunk(2)
             .Select(pair => new SymbolRow(pair[0], pair.Length > 1 ? pair[1] : null));
 

@@ -1,3 +1,4 @@
+using MeshSim.Drawing.Walls;
 using MeshSim.Devices;
 using MeshSim.Drawing.Inks;
 using MeshSim.Drawing.Palettes;
@@ -59,6 +60,11 @@ internal sealed record SymbolRow(SymbolShape First, SymbolShape? Second) : Colum
 /// <summary>The letters of the roles.</summary>
 /// <param name="Roles">The roles, from the left.</param>
 internal sealed record RolesRow(IReadOnlyList<Role> Roles) : ColumnRow(28);
+
+/// <summary>How walls of some constructions are drawn.</summary>
+/// <param name="Style">The style.</param>
+/// <param name="Text">The constructions, in a line that fits the column.</param>
+internal sealed record WallRow(WallStyle Style, string Text) : ColumnRow(24);
 
 /// <summary>A sign with its meaning.</summary>
 /// <param name="Sign">The sign.</param>

@@ -24,6 +24,13 @@ internal sealed record SheetWords(string Title, string Subtitle, string Provenan
             ProvenanceOf(coverage, FormattableString.Invariant($"{network.Radio.Name} channel {network.Channel}"), map.Margin.Grid));
     }
 
+    /// <summary>The words of a sheet with several storeys.</summary>
+    public static SheetWords Of(NetworkCoverage coverage, IReadOnlyList<MarginMap> maps, Storey lowest)
+    {
+        string names = string.Join(", ", maps.Select(map => map.Storey.Value));
+        return Of(coverage, maps[0], lowest) with { Title = $"{coverage.Home.Name}: network {coverage.Network.Name}, {(maps.Count == 1 ? "storey" : "storeys")} {names}" };
+    }
+
     /// <summary>The words of a map of the difference between two networks.</summary>
     public static SheetWords Of(BandComparison bands, BandMap map, Storey storey)
     {

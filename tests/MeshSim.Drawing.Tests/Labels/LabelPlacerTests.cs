@@ -48,9 +48,22 @@ public sealed class LabelPlacerTests
     {
         PixelBox symbol = PixelBox.About(new(300, 300), 30, 30);
 
-        PlacedLabel label = new LabelPlacer(Frame, [symbol], [(new(300, 300), new(600, 300), 4)]).Place(Request(symbol, 60))!;
+        PlacedLabel label = new LabelPlacer(Frame, [symbol], [new(new(300, 300), new(600, 300), Cost: 4)]).Place(Request(symbol, 60))!;
 
         label.Box.Right.Should().BeLessThan(symbol.Left);
+    }
+
+    [Fact]
+    public void A_label_gives_way_to_a_wall_as_thick_as_it_is_drawn()
+    {
+        PixelBox symbol = PixelBox.About(new(300, 300), 30, 30);
+        const float halfWidth = 8;
+        var wall = new Obstacle(new(300, 276), new(500, 276), Cost: 30, halfWidth);
+
+        PlacedLabel label = new LabelPlacer(Frame, [symbol], [wall]).Place(Request(symbol, 60))!;
+
+        wall.IsUnder(label.Box).Should().BeFalse();
+        label.Box.Grown(halfWidth).IsMetBy(wall.Start, wall.End).Should().BeFalse();
     }
 
     [Fact]

@@ -1,4 +1,6 @@
+using MeshSim.Devices;
 using MeshSim.Drawing.Labels;
+using MeshSim.Drawing.Sheets;
 using MeshSim.Drawing.Tests.Scenes;
 using MeshSim.FloorPlans;
 
@@ -19,6 +21,35 @@ public sealed class MapLabelsTests
             map.Layout.Map.Holds(label.Box).Should().BeTrue("{0} stays on the map", label.Request.Key);
             map.Marks.All.Should().NotContain(mark => mark.Box.Overlaps(label.Box), "{0} covers no symbol", label.Request.Key);
             map.Labels.Should().NotContain(other => other != label && other.Box.Overlaps(label.Box), "{0} covers no label", label.Request.Key);
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(Pictures))]
+    public void A_label_covers_a_wall_only_where_no_free_place_is_near(string storey, double pixelsPerMetre)
+    {
+        MapContents map = Contents.Of(new(storey), PictureSize.OfScale(pixelsPerMetre));
+        Obstacle[] walls = [.. MapLabels.WallsOf(map)];
+        Dictionary<DeviceId, Pixel> places = map.Marks.Devices.ToDictionary(mark => mark.Device.Id, mark => mark.Centre);
+        (Pixel From, Pixel To)[] lines =
+        [
+            .. map.Routes.Lines.Select(line => (places[line.From], places[line.To])),
+            .. map.Labels.Where(label => label.LeaderFrom is not null).Select(label => (label.LeaderFrom!.Value, label.LeaderTo)),
+        ];
+        bool IsFree(LabelPlace place, PlacedLabel self)
+        {
+            PixelBox box = place.Box.Grown(LabelPlacer.Space);
+            return map.Layout.Map.Holds(place.Box)
+                && !Array.Exists(walls, wall => wall.IsUnder(place.Box))
+                && !map.Marks.All.Any(mark => mark.Box.Overlaps(box))
+                && !map.Labels.Any(other => other != self && other.Box.Overlaps(box))
+                && !Array.Exists(lines, line => place.Box.IsMetBy(line.From, line.To));
+        }
+
+        foreach (PlacedLabel label in map.Labels.Where(label => Array.Exists(walls, wall => wall.IsUnder(label.Box))))
+        {
+            label.Request.Places.Where(place => place.Cost < MapLabels.NearbyCost).Any(place => place.LeaderFrom is null && IsFree(place, label))
+                .Should().BeFalse("{0} would rather stand clear of walls", label.Request.Key);
         }
     }
 

@@ -98,7 +98,7 @@ public sealed class LayersTests
         using var canvas = new SKCanvas(bitmap);
         using var ink = new Ink();
         canvas.Clear(Untouched);
-        layer.Draw(map, new Pen(canvas, ink));
+        layer.Draw(map, new CanvasPen(canvas, ink));
         return bitmap;
     }
 }

@@ -14,7 +14,7 @@ public sealed class SourceTests
     [Theory]
     [InlineData("new SKPaint", "Ink.cs")]
     [InlineData("new SKFont(", "Ink.cs")]
-    [InlineData("canvas.", "Pen.cs")]
+    [InlineData("canvas.", "CanvasPen.cs")]
     public void Paints_and_the_canvas_have_one_owner(string use, string owner)
     {
         IEnumerable<string> users = Sources().Where(file => Array.Exists(file.Lines, line => line.Contains(use, StringComparison.Ordinal))).Select(file => Path.GetFileName(file.Path));

@@ -18,7 +18,7 @@ public sealed class ColumnTests
         Column column = Write(SyntheticCoverage.Coverage, SyntheticCoverage.Repeaters);
 
         column.Rows.OfType<HeadingRow>().Select(row => row.Text).Should()
-            .Equal("15 of 19 devices reached reliably", "Add 2 repeaters", "Link margin, dB", "Signs");
+            .Equal("15 of 19 devices reached reliably", "Add 2 repeaters", "Link margin, dB", "Signs", "Walls");
         column.Rows.OfType<NoteRow>().Select(row => row.Text).Should()
             .Contain("sink-leak (ground)").And.Contain("2 kitchen-outlet, kitchen (ground)");
     }

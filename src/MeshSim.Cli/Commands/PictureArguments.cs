@@ -1,0 +1,30 @@
+using System.CommandLine;
+using MeshSim.Drawing;
+
+namespace MeshSim.Cli.Commands;
+
+/// <summary>What kind of file pictures become.</summary>
+internal sealed class PictureArguments
+{
+    private static readonly string[] All = ["png", "svg", "pdf"];
+
+    private readonly Option<string> _format = MakeFormat();
+
+    /// <summary>Adds the option to a command.</summary>
+    public void AddTo(Command command) => command.Options.Add(_format);
+
+    /// <summary>The kind that the command line asks for.</summary>
+    public PictureFormat Of(ParseResult parsed) => Enum.Parse<PictureFormat>(parsed.GetRequiredValue(_format), ignoreCase: true);
+
+    private static Option<string> MakeFormat()
+    {
+        var format = new Option<string>("--format")
+        {
+            Description = $"With --out, the kind of picture: {string.Join(", ", All)}",
+            HelpName = "FORMAT",
+            DefaultValueFactory = _ => All[0],
+        };
+        format.AcceptOnlyFromAmong(All);
+        return format;
+    }
+}
