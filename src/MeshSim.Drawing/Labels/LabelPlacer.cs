@@ -28,6 +28,9 @@ internal sealed class LabelPlacer(PixelBox frame, IReadOnlyList<PixelBox> symbol
     private const float LeaderOverBoxCost = 12;
     private const float LeaderOverLeaderCost = 8;
 
+    /// <summary>A label in another room than its thing is found, but only by following its line.</summary>
+    private const float LeaderOverObstacleCost = 3;
+
     private readonly List<PixelBox> _labels = [];
     private readonly List<(Pixel Start, Pixel End)> _leaders = [];
 
@@ -69,6 +72,7 @@ internal sealed class LabelPlacer(PixelBox frame, IReadOnlyList<PixelBox> symbol
 
         Pixel to = place.Box.NearestTo(from);
         cost += LeaderOverBoxCost * symbols.Concat(_labels).Count(box => box.IsMetBy(from, to) && !box.Grown(Space).Holds(PixelBox.About(from, 0, 0)));
+        cost += LeaderOverObstacleCost * obstacles.Count(obstacle => DoCross(from, to, obstacle.Start, obstacle.End));
         return cost + (LeaderOverLeaderCost * _leaders.Count(leader => DoCross(from, to, leader.Start, leader.End)));
     }
 

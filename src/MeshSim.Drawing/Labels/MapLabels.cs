@@ -17,10 +17,10 @@ internal sealed class MapLabels
     public const float PadX = 3, PadY = 1;
 
     /// <summary>Covering a wall is worse than standing up to <see cref="NearbyCost"/> away; a route can be followed under a label.</summary>
-    private const float OverWallCost = 30, OverRouteCost = 4;
+    private const float OverWallCost = 14, OverRouteCost = 4;
 
     /// <summary>What a place costs that is as far from its thing as a reader's eye still follows without a search.</summary>
-    public const float NearbyCost = 15;
+    public const float NearbyCost = 10;
 
     private readonly MapContents _map;
     private readonly Ink _ink;
