@@ -1,4 +1,4 @@
-using MeshSim.Cli.Answers;
+using System.Collections.Immutable;
 using MeshSim.Cli.Tables;
 using MeshSim.Cli.Wording;
 using MeshSim.Studies;
@@ -9,15 +9,15 @@ namespace MeshSim.Cli.Reporting;
 internal static class DeviceRecordChapter
 {
     /// <summary>The chapter as HTML.</summary>
-    public static string Of(ReportContent content) =>
-        $"<div class=\"caution\">\n{Html.List(RecordWords.Cautions)}</div>\n"
-        + string.Concat(content.Answers.Select(answer => NetworkOf(content, answer)));
-
-    private static string NetworkOf(ReportContent content, NetworkAnswer answer)
+    public static string Of(ReportContent content, HtmlTables tables)
     {
-        var records = RecordStudy.Of(answer.Rehearsal);
-        return $"<h3>{Html.Text(answer.Coverage.Network.Name.Value)}</h3>\n"
-            + Html.Paragraph(RecordWords.Answer(records))
-            + string.Concat(records.Select(record => Html.Table(DeviceRecordTable.Of(content.Home, record))));
+        ImmutableArray<DeviceRecord>[] networks = [.. content.Answers.Select(answer => RecordStudy.Of(answer.Rehearsal).ToImmutableArray())];
+        ImmutableArray<string> removals = [.. networks.SelectMany(records => records).Select(DeviceRecordsTable.Removal).Distinct(StringComparer.Ordinal)];
+        return $"<div class=\"caution\">\n{Html.List(RecordWords.Cautions)}</div>\n"
+            + string.Concat(networks.Zip(content.Answers, (records, answer) =>
+                Html.Heading(answer.Coverage.Network.Name.Value)
+                + Html.Paragraph(RecordWords.Answer(records))
+                + tables.Write(DeviceRecordsTable.Of(content.Home, records, removals), $"{answer.Coverage.Network.Name}: device record")))
+            + (removals.IsEmpty ? "" : Html.Heading("How to take a device out") + Html.List(removals.Select((removal, index) => $"{DeviceRecordsTable.Name(index)}: {removal}")));
     }
 }

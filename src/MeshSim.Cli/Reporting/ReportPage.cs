@@ -60,6 +60,7 @@ internal static class ReportPage
         }
 
         yield return new("rooms", "Room by room", RoomsChapter.Of(content, tables));
+        yield return new("record", "Device record", DeviceRecordChapter.Of(content, tables));
         yield return new("outlets", "Outlets considered", OutletsChapter.Of(content, tables));
         yield return new("assumptions", "What this rests on", AssumptionsChapter.Of(content, tables));
         yield return new("cautions", "Before anybody touches the mains", CautionsChapter.Of(content));

@@ -60,6 +60,34 @@ public sealed class MapWorkTests
         (await File.ReadAllBytesAsync(temporary["maps/margin_plugs_ground.png"], TestContext.Current.CancellationToken))[..4].Should().Equal(signature);
     }
 
+    [Theory]
+    [InlineData("svg", "<svg")]
+    [InlineData("pdf", "%PDF")]
+    public async Task Pictures_come_in_the_format_asked_for(string format, string beginning)
+    {
+        using var temporary = new TemporaryFolder();
+
+        Run run = await Run.Of("map", Run.TwoRooms, "--network", "plugs", "--step", Step, "--out", temporary["maps"], "--format", format, "--json");
+
+        run.Json.GetProperty("picture").GetString().Should().Be($"margin_plugs_ground.{format}");
+        (await File.ReadAllTextAsync(temporary[$"maps/margin_plugs_ground.{format}"], TestContext.Current.CancellationToken)).Should().StartWith(beginning);
+    }
+
+    [Fact]
+    public async Task One_sheet_holds_the_storeys_of_a_network()
+    {
+        using var temporary = new TemporaryFolder();
+
+        Run run = await Run.Of("map", Run.TwoRooms, "--step", Step, "--out", temporary["maps"], "--one-sheet", "--format", "svg", "--json");
+
+        Directory.EnumerateFiles(temporary["maps"], "*.svg").Select(Path.GetFileName).Should().BeEquivalentTo("margin_meters_sheet-1.svg", "margin_plugs_sheet-1.svg");
+        run.Json[0].GetProperty("picture").GetString().Should().Be("margin_plugs_sheet-1.svg");
+    }
+
+    [Fact]
+    public async Task One_sheet_needs_a_folder() =>
+        (await Run.Of("map", Run.TwoRooms, "--one-sheet")).Error.Should().Contain("--one-sheet needs --out");
+
     [Fact]
     public async Task A_map_of_more_points_than_a_machine_holds_is_refused_with_what_would_help()
     {
