@@ -117,16 +117,7 @@ public sealed class HomeFolder
         Region = document.Region,
         FloorPlan = plan,
         Constructions = document.Constructions,
-        Networks = [.. document.Networks.Select(network => new Network
-        {
-            Name = new(network.Name.Name),
-            Radio = network.Radio!,
-            Channel = network.Channel,
-            Coordinator = new(network.Coordinator!.Value.Name),
-            HopLimit = network.HopLimit ?? network.Radio!.HopLimit,
-            IsBesideUsb3 = network.IsBesideUsb3,
-            LeadMetres = network.LeadMetres,
-        })],
+        Networks = [.. document.Networks.Select(network => network.ToNetwork())],
         Devices = [.. devices.Devices],
         Circuits = [.. document.Circuits.Select(circuit => circuit.Circuit)],
         States = [.. document.States.Select(state => new State

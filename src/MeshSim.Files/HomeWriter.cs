@@ -20,28 +20,10 @@ public static class HomeWriter
         ArgumentException.ThrowIfNullOrEmpty(folder);
         FolderGuards.Check(home);
 
-        string target = Path.TrimEndingDirectorySeparator(Path.GetFullPath(folder));
-        string fresh = FreshSibling(target);
-        Directory.CreateDirectory(fresh);
-        try
-        {
-            WriteFiles(home, fresh);
-            CheckReadable(fresh);
-            MoveIntoPlace(fresh, target);
-        }
-        finally
-        {
-            if (Directory.Exists(fresh)) Directory.Delete(fresh, recursive: true);
-        }
-    }
-
-    private static string FreshSibling(string target)
-    {
-        int number = 1;
-        string sibling;
-        do sibling = FormattableString.Invariant($"{target}.unfinished-{number++}");
-        while (Path.Exists(sibling));
-        return sibling;
+        using FreshFolder fresh = new(folder);
+        WriteFiles(home, fresh.Path);
+        CheckReadable(fresh.Path);
+        fresh.MoveIntoPlace();
     }
 
     private static void WriteFiles(Home home, string folder)
@@ -61,21 +43,5 @@ public static class HomeWriter
         HomeReadResult result = HomeFolder.Read(folder);
         if (result.Home is null)
             throw new ArgumentException($"a home folder cannot say this: {result.Problems[0].Message}");
-    }
-
-    private static void MoveIntoPlace(string fresh, string target)
-    {
-        if (!Path.Exists(target))
-        {
-            Directory.Move(fresh, target);
-            return;
-        }
-
-        foreach (string name in HomeFileNames.All)
-        {
-            string made = Path.Combine(fresh, name), old = Path.Combine(target, name);
-            if (File.Exists(made)) File.Move(made, old, overwrite: true);
-            else File.Delete(old);
-        }
     }
 }

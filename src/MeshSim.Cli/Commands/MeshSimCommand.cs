@@ -10,6 +10,8 @@ internal static class MeshSimCommand
         + "through what, with what margin, where the house is dark, and where mains repeaters should go.";
 
     private const string Order = """
+        meshsim new FOLDER                  a home to start with; or
+        meshsim import DRAWING --out FOLDER one from a drawing
         meshsim check HOME                  first: is the home folder right?
         meshsim report HOME --out FILE.html then: all answers on one page
         meshsim routes HOME                 who reaches the coordinator, and how
@@ -37,6 +39,8 @@ internal static class MeshSimCommand
     public static RootCommand Make(Terminal terminal)
     {
         var root = new RootCommand(Description) { HelpName = "meshsim" };
+        Add(root, new NewCommand(), NewWork.Run, terminal);
+        Add(root, new ImportCommand(), ImportWork.Run, terminal);
         Add(root, new CheckCommand(), CheckWork.Run, terminal);
         Add(root, new ReportCommand(), ReportWork.Run, terminal);
         Add(root, new RoutesCommand(), RoutesWork.Run, terminal);

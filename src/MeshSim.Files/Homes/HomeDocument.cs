@@ -76,7 +76,20 @@ internal sealed record StoreyDocument(
 /// <param name="IsBesideUsb3">Whether USB 3 storage is beside its stick.</param>
 /// <param name="LeadMetres">Length of the stick's extension lead, m.</param>
 internal sealed record NetworkDocument(
-    PlacedName Name, RadioProfile? Radio, int Channel, PlacedName? Coordinator, int? HopLimit, bool IsBesideUsb3, double LeadMetres);
+    PlacedName Name, RadioProfile? Radio, int Channel, PlacedName? Coordinator, int? HopLimit, bool IsBesideUsb3, double LeadMetres)
+{
+    /// <summary>The network; only when neither radio nor coordinator is missing.</summary>
+    public Network ToNetwork() => new()
+    {
+        Name = new(Name.Name),
+        Radio = Radio!,
+        Channel = Channel,
+        Coordinator = new(Coordinator!.Value.Name),
+        HopLimit = HopLimit ?? Radio!.HopLimit,
+        IsBesideUsb3 = IsBesideUsb3,
+        LeadMetres = LeadMetres,
+    };
+}
 
 /// <summary>One access point as described.</summary>
 internal sealed record AccessPointDocument

@@ -35,7 +35,7 @@ internal static class HomeFileReader
         return new()
         {
             Name = map.RequiredText("home") ?? "",
-            Region = ReadRegion(map, problems),
+            Region = ReadRegion(map, isRequired: true, problems),
             Parameters = parameters,
             Costs = CostReader.Read(map, problems),
             Constructions = constructions.Known,
@@ -50,9 +50,10 @@ internal static class HomeFileReader
         };
     }
 
-    private static string ReadRegion(MapReader map, DiagnosticList problems)
+    /// <summary>The region that a map names; "" when it names none, with an error when it must or when the region is unknown.</summary>
+    public static string ReadRegion(MapReader map, bool isRequired, DiagnosticList problems)
     {
-        if (map.RequiredText("region") is not { } region) return "";
+        if ((isRequired ? map.RequiredText("region") : map.Text("region")) is not { } region) return "";
         if (Catalogues.Regions.Contains(region)) return region;
         problems.Error(
             map.PlaceOf("region"),

@@ -4,6 +4,8 @@ public sealed class HelpTests
 {
     [Theory]
     [InlineData("meshsim")]
+    [InlineData("new")]
+    [InlineData("import")]
     [InlineData("check")]
     [InlineData("report")]
     [InlineData("routes")]
