@@ -17,7 +17,7 @@ internal sealed class ImportCommand : Command, IHasExample
         foreach (Option option in options) Options.Add(option);
         Validators.Add(result =>
         {
-            if (result.GetValue(Length) is not null && result.GetValue(Scale) is not null) result.AddError("--length and --scale say the same; give one of them");
+            if (result.GetResult(Length) is not null && result.GetResult(Scale) is not null) result.AddError("--length and --scale say the same; give one of them");
         });
     }
 

@@ -28,7 +28,7 @@ public sealed class ImportWorkTests
         Run run = await Run.Of("import", Fern, "--scale", "50", "--name", "Fern Court 3", "--region", "EU", "--out", folder["home"], "--json");
 
         run.Json.GetProperty("home").GetString().Should().Be("Fern Court 3");
-        run.Json.GetProperty("leftOut").GetArrayLength().Should().Be(2);
+        run.Json.GetProperty("leftOut").GetArrayLength().Should().Be(3, "the tape is one more line that means nothing");
         run.Json.GetProperty("taken").GetArrayLength().Should().BeGreaterThan(5);
     }
 
