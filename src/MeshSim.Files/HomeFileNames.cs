@@ -17,6 +17,9 @@ public static class HomeFileNames
     /// <summary>What was measured.</summary>
     public const string Readings = "readings.csv";
 
-    /// <summary>All four.</summary>
+    /// <summary>What the columns of the tables are called, where that is not as here.</summary>
+    public const string Columns = "columns.yaml";
+
+    /// <summary>The four that hold the home.</summary>
     public static readonly ImmutableArray<string> All = [Home, Devices, Outlets, Readings];
 }

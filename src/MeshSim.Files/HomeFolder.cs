@@ -22,6 +22,7 @@ public sealed class HomeFolder
     private readonly string _deviceFile;
     private readonly string _outletFile;
     private readonly string _readingFile;
+    private readonly string _columnFile;
     private readonly DiagnosticList _problems;
 
     private HomeFolder(string folder)
@@ -31,7 +32,8 @@ public sealed class HomeFolder
         _deviceFile = Path.Combine(folder, HomeFileNames.Devices);
         _outletFile = Path.Combine(folder, HomeFileNames.Outlets);
         _readingFile = Path.Combine(folder, HomeFileNames.Readings);
-        _problems = new([folder, _homeFile, _deviceFile, _outletFile, _readingFile]);
+        _columnFile = Path.Combine(folder, HomeFileNames.Columns);
+        _problems = new([folder, _homeFile, _columnFile, _deviceFile, _outletFile, _readingFile]);
     }
 
     /// <summary>Reads a home folder. Whatever is wrong with it is data in the answer; all of it comes in one run.</summary>
@@ -59,11 +61,12 @@ public sealed class HomeFolder
     {
         HomeDocument? document = ReadFile(_homeFile, isRequired: true, LongestHomeFileBytes, file => HomeFileReader.Read(file, _problems));
         ImmutableArray<BuiltStorey>? storeys = document is null ? null : BuiltStorey.BuildAll(document, _problems);
-        DeviceTable? devices = ReadTable(_deviceFile, isRequired: true, file => DeviceTable.Read(file, document, storeys, _problems));
+        ColumnNames columns = File.Exists(_columnFile) ? ReadFile(_columnFile, isRequired: false, LongestHomeFileBytes, file => ColumnNames.Read(file, _problems)) ?? new() : new();
+        DeviceTable? devices = ReadTable(_deviceFile, isRequired: true, file => DeviceTable.Read(file, columns, document, storeys, _problems));
 
         HashSet<string> circuits = devices is null ? [] : [.. devices.Circuits];
-        ImmutableArray<Outlet>? outlets = ReadTable(_outletFile, isRequired: false, file => OutletTable.Read(file, document, storeys, circuits, _problems));
-        ImmutableArray<Reading>? readings = ReadTable(_readingFile, isRequired: false, file => ReadingTable.Read(file, devices, _problems));
+        ImmutableArray<Outlet>? outlets = ReadTable(_outletFile, isRequired: false, file => OutletTable.Read(file, columns, document, storeys, circuits, _problems));
+        ImmutableArray<Reading>? readings = ReadTable(_readingFile, isRequired: false, file => ReadingTable.Read(file, columns, devices, _problems));
         if (document is null || storeys is not { } built) return null;
 
         foreach (NetworkDocument network in document.Networks) BandNotices.OfNetwork(network.Name.Place, network, document, _problems);

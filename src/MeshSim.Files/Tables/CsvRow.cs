@@ -20,6 +20,9 @@ internal sealed class CsvRow
         _starts = starts;
     }
 
+    /// <summary>Its table.</summary>
+    public CsvTable Table => _table;
+
     /// <summary>Number of its fields.</summary>
     public int FieldCount => _fields.Length;
 

@@ -5,15 +5,32 @@ using MeshSim.Files.Sources;
 
 namespace MeshSim.Files.Tables;
 
-/// <summary>A table read from a CSV file: comma-separated, the first line naming the columns, every row as wide as that line.</summary>
+/// <summary>
+/// A table read from a CSV file, its fields separated by commas, semicolons or tabs, whichever the first line has most of; that line
+/// names the columns, and every row is as wide as it.
+/// </summary>
 internal sealed class CsvTable
 {
-    private readonly Dictionary<string, int> _columns = new(StringComparer.OrdinalIgnoreCase);
+    private static readonly ImmutableArray<char> Separators = [',', ';', '\t'];
 
-    private CsvTable(SourceFile file) => File = file;
+    private readonly Dictionary<string, int> _columns = [];
+
+    private CsvTable(SourceFile file)
+    {
+        File = file;
+        ReadOnlySpan<byte> header = file.Bytes.AsSpan(0, file.Bytes.AsSpan().IndexOfAny((byte)'\n', (byte)'\r') is >= 0 and var end ? end : file.Bytes.Length);
+        foreach (char separator in Separators)
+            if (header.Count((byte)separator) > header.Count((byte)Separator)) Separator = separator;
+    }
 
     /// <summary>The file that it was read from.</summary>
     public SourceFile File { get; }
+
+    /// <summary>What stands between two fields.</summary>
+    public char Separator { get; } = Separators[0];
+
+    /// <summary>Whether a number with a decimal comma has been met, and said.</summary>
+    public bool HasDecimalCommas { get; set; }
 
     /// <summary>Whether no row was left out.</summary>
     public bool IsComplete { get; private set; } = true;
@@ -26,12 +43,14 @@ internal sealed class CsvTable
     /// <param name="required">Columns that must be there.</param>
     /// <param name="optional">Columns that may be there.</param>
     /// <param name="problems">Takes the errors.</param>
-    public static CsvTable? Read(SourceFile file, ImmutableArray<string> required, ImmutableArray<string> optional, DiagnosticList problems)
+    /// <param name="names">What the columns are called there, where that is not as here.</param>
+    public static CsvTable? Read(
+        SourceFile file, ImmutableArray<string> required, ImmutableArray<string> optional, DiagnosticList problems, TableColumns? names = null)
     {
         CsvTable table = new(file);
         using CsvReader reader = CsvReader.Create(file.Bytes, new CsvReaderOptions
         {
-            Separator = ',',
+            Separator = table.Separator,
             HasHeader = false,
             TrimWhitespace = true,
             TrackLineNumbers = true,
@@ -51,7 +70,7 @@ internal sealed class CsvTable
         }
 
         CsvRow header = RowOf(reader, table);
-        if (!table.TakeHeader(header, required, optional, problems)) return null;
+        if (!table.TakeHeader(header, required, optional, names ?? TableColumns.Usual, problems)) return null;
 
         while (reader.Read())
         {
@@ -67,7 +86,7 @@ internal sealed class CsvTable
             problems.Error(
                 row.Place,
                 FormattableString.Invariant($"the line has {row.FieldCount} fields, the header {header.FieldCount}"),
-                "one field per column, a point as decimal mark, text that holds a comma in quotes");
+                $"one field per column, a point as decimal mark, text that holds {table.SeparatorWord} in quotes");
         }
 
         return table;
@@ -121,27 +140,23 @@ internal sealed class CsvTable
         return open >= 0 ? open : start;
     }
 
-    private bool TakeHeader(CsvRow header, ImmutableArray<string> required, ImmutableArray<string> optional, DiagnosticList problems)
-    {
-        if (header.FieldCount == 1 && header.TextAt(0).AsSpan().IndexOfAny(';', '\t') >= 0)
-        {
-            problems.Error(
-                header.Place,
-                "the columns are not separated by commas",
-                "save the table as CSV with commas between the fields and points in the numbers");
-            return false;
-        }
+    private string SeparatorWord => Separator switch { ',' => "a comma", ';' => "a semicolon", _ => "a tab" };
 
+    private bool TakeHeader(CsvRow header, ImmutableArray<string> required, ImmutableArray<string> optional, TableColumns names, DiagnosticList problems)
+    {
         bool isUsable = true;
         ImmutableArray<string> known = required.AddRange(optional);
+        Dictionary<string, string> byName = new(names.Theirs);
+        foreach (string column in known) byName.TryAdd(ColumnNames.Plain(column), column);
         for (int i = 0; i < header.FieldCount; i++)
         {
-            string name = header.TextAt(i);
-            bool isKnown = known.Contains(name, StringComparer.OrdinalIgnoreCase);
-            if (isKnown && _columns.TryAdd(name, i)) continue;
+            string name = header.TextAt(i), plain = ColumnNames.Plain(name);
+            if (names.Ignored.Contains(plain)) continue;
+            bool isKnown = byName.TryGetValue(plain, out string? column);
+            if (isKnown && _columns.TryAdd(column!, i)) continue;
             isUsable = false;
             if (isKnown) problems.Error(header.PlaceAt(i), $"the column {KnownNames.Quote(name)} is there twice", "keep one");
-            else problems.Error(header.PlaceAt(i), $"unknown column {KnownNames.Quote(name)}", KnownNames.Help(name, known, "columns"));
+            else problems.Error(header.PlaceAt(i), $"unknown column {KnownNames.Quote(name)}", KnownNames.Help(name, known, "columns") + $" (else say in {HomeFileNames.Columns} what it is)");
         }
 
         foreach (string name in required.Where(name => !_columns.ContainsKey(name)))

@@ -73,12 +73,13 @@ internal sealed class DeviceTable
 
     /// <summary>Reads the table; null with an error when it is no table of devices.</summary>
     /// <param name="file">The file.</param>
+    /// <param name="names">What its columns are called.</param>
     /// <param name="home">What <c>home.yaml</c> says; null when nothing could be made of it.</param>
     /// <param name="storeys">Its storeys as built, or null.</param>
     /// <param name="problems">Takes the errors and notices.</param>
-    public static DeviceTable? Read(SourceFile file, HomeDocument? home, IReadOnlyList<BuiltStorey>? storeys, DiagnosticList problems)
+    public static DeviceTable? Read(SourceFile file, ColumnNames names, HomeDocument? home, IReadOnlyList<BuiltStorey>? storeys, DiagnosticList problems)
     {
-        if (CsvTable.Read(file, Required, Optional, problems) is not { } table) return null;
+        if (CsvTable.Read(file, Required, Optional, problems, names.For(file)) is not { } table) return null;
         if (RowLimit.IsExceeded(table, MostDevices, "devices", problems)) return null;
 
         DeviceTable devices = new(home, storeys, problems) { IsComplete = table.IsComplete };

@@ -20,18 +20,20 @@ internal static class OutletTable
 
     /// <summary>The outlets that could be read, in the order written; null with an error when it is no table of outlets.</summary>
     /// <param name="file">The file.</param>
+    /// <param name="names">What its columns are called.</param>
     /// <param name="home">What <c>home.yaml</c> says; null when nothing could be made of it.</param>
     /// <param name="storeys">Its storeys as built, or null.</param>
     /// <param name="circuits">Takes every circuit, whether the rest of its row could be read or not.</param>
     /// <param name="problems">Takes the errors and notices.</param>
     public static ImmutableArray<Outlet>? Read(
         SourceFile file,
+        ColumnNames names,
         HomeDocument? home,
         IReadOnlyList<BuiltStorey>? storeys,
         ISet<string> circuits,
         DiagnosticList problems)
     {
-        if (CsvTable.Read(file, Required, Optional, problems) is not { } table) return null;
+        if (CsvTable.Read(file, Required, Optional, problems, names.For(file)) is not { } table) return null;
         if (RowLimit.IsExceeded(table, MostOutlets, "outlets", problems)) return null;
 
         RoomFinder rooms = new(storeys, home is { AreStoreysComplete: true }, problems);

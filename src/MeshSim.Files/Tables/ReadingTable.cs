@@ -19,11 +19,12 @@ internal static class ReadingTable
 
     /// <summary>The readings that could be read, in the order written; null with an error when it is no table of readings.</summary>
     /// <param name="file">The file.</param>
+    /// <param name="names">What its columns are called.</param>
     /// <param name="devices">The devices; null when their table could not be read.</param>
     /// <param name="problems">Takes the errors.</param>
-    public static ImmutableArray<Reading>? Read(SourceFile file, DeviceTable? devices, DiagnosticList problems)
+    public static ImmutableArray<Reading>? Read(SourceFile file, ColumnNames names, DeviceTable? devices, DiagnosticList problems)
     {
-        if (CsvTable.Read(file, Required, Optional, problems) is not { } table) return null;
+        if (CsvTable.Read(file, Required, Optional, problems, names.For(file)) is not { } table) return null;
 
         ImmutableArray<Reading>.Builder readings = ImmutableArray.CreateBuilder<Reading>();
         foreach (RowReader row in table.Rows.Select(row => new RowReader(row, problems)))

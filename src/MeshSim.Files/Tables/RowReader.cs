@@ -35,7 +35,7 @@ internal sealed class RowReader(CsvRow row, DiagnosticList problems)
     {
         string text = row[column];
         if (text.Length == 0) return null;
-        if (NumberText.Parse(text) is not { } number)
+        if ((NumberText.Parse(text) ?? WithDecimalComma(column, text)) is not { } number)
         {
             (string message, string help) = NumberText.Explain(text);
             problems.Error(PlaceOf(column), $"{column}: {message}", help);
@@ -79,6 +79,17 @@ internal sealed class RowReader(CsvRow row, DiagnosticList problems)
         if (row[column].Length > 0) return Choice(column, words);
         ReportBlank(column);
         return null;
+    }
+
+    // Between commas a comma in a number cannot be told from one between numbers; between semicolons or tabs it can.
+    private double? WithDecimalComma(string column, string text)
+    {
+        if (row.Table.Separator == ',' || text.Count(',') != 1 || text.Contains('.', StringComparison.Ordinal)) return null;
+        if (NumberText.Parse(text.Replace(',', '.')) is not { } number) return null;
+        if (!row.Table.HasDecimalCommas)
+            problems.Notice(PlaceOf(column), FormattableString.Invariant($"{KnownNames.Quote(text)} has a decimal comma and is read as {number}"), "so is every such number of this file, whose fields are not separated by commas");
+        row.Table.HasDecimalCommas = true;
+        return number;
     }
 
     /// <summary>The note in a column; "" when it is blank. Any text will do, line breaks included.</summary>

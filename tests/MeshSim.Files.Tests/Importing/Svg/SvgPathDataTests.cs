@@ -49,7 +49,8 @@ public sealed class SvgPathDataTests
             // Between two samples theirs is known to half a step: the tip of a fold lies no farther from the nearer one.
             Farthest(theirs, from: mine).Should().BeLessThan(FlattenTolerance + OtherTolerance, "{0}", text);
             Farthest(mine, from: theirs).Should().BeLessThan(FlattenTolerance + OtherTolerance + (SampleStep / 2), "{0}", text);
-            mine.Sum(LengthOf).Should().BeApproximately(theirs.Sum(LengthOf), 1 + (0.01 * theirs.Sum(LengthOf)), "{0}", text);
+            double length = Lengths(path).Where(one => one > SampleStep).Sum();
+            mine.Sum(LengthOf).Should().BeApproximately(length, 1 + (0.01 * length), "{0}", text);
         }, iter: 400);
 
     [Theory]
@@ -98,6 +99,13 @@ public sealed class SvgPathDataTests
             int count = Math.Max(1, (int)Math.Ceiling(measure.Length / SampleStep));
             yield return [.. Enumerable.Range(0, count + 1).Select(i => At(measure, measure.Length * i / count))];
         }
+        while (measure.NextContour());
+    }
+
+    private static IEnumerable<double> Lengths(SKPath path)
+    {
+        using SKPathMeasure measure = new(path, forceClosed: false, resScale: 20);
+        do yield return measure.Length;
         while (measure.NextContour());
     }
 
