@@ -90,9 +90,9 @@ public static class HousePicture
             sheet.Layout.Sheet,
             sheet.Words.Title,
             [
-                (new PaperLayer(), sheet),
-                .. from storey in storeys from layer in OfStorey select (layer, storey),
-                (new HouseTitleLayer(), sheet), (new StepsLayer(), sheet), (new ScaleBarLayer(), sheet), (new NorthLayer(), sheet),
+                SheetPainter.Step(new PaperLayer(), sheet),
+                .. from storey in storeys from layer in OfStorey select SheetPainter.Step(layer, storey),
+                SheetPainter.Step(new HouseTitleLayer(), sheet), SheetPainter.Step(new StepsLayer(), sheet), SheetPainter.Step(new ScaleBarLayer(), sheet), SheetPainter.Step(new NorthLayer(), sheet),
             ],
             ink);
     }

@@ -12,7 +12,7 @@ namespace MeshSim.Drawing;
 /// <param name="title">What the picture is called.</param>
 /// <param name="steps">What is drawn, from the bottom to the top.</param>
 /// <param name="ink">Paints and fonts.</param>
-internal sealed class SheetPainter(PixelBox sheet, string title, IReadOnlyList<(ILayer Layer, MapContents Contents)> steps, Ink ink)
+internal sealed class SheetPainter(PixelBox sheet, string title, IReadOnlyList<(string Name, Action<Pen> Draw)> steps, Ink ink)
 {
     /// <summary>Points per pixel: a page shows a pixel as a ninety-sixth of an inch, as web pages do.</summary>
     private const float PointsPerPixel = 0.75f;
@@ -22,7 +22,7 @@ internal sealed class SheetPainter(PixelBox sheet, string title, IReadOnlyList<(
 
     /// <summary>All layers over one map.</summary>
     public static SheetPainter Of(MapContents contents, ImmutableArray<ILayer> layers, Ink ink) =>
-        new(contents.Layout.Sheet, contents.Words.Title, [.. layers.Select(layer => (layer, contents))], ink);
+        new(contents.Layout.Sheet, contents.Words.Title, [.. layers.Select(layer => Step(layer, contents))], ink);
 
     /// <summary>The picture as a file.</summary>
     /// <param name="format">Which kind.</param>
@@ -73,9 +73,10 @@ internal sealed class SheetPainter(PixelBox sheet, string title, IReadOnlyList<(
 
     private void Draw(Pen pen)
     {
-        foreach ((ILayer layer, MapContents contents) in steps) pen.Group(NameOf(layer), () => layer.Draw(contents, pen));
+        foreach ((string name, Action<Pen> draw) in steps) pen.Group(name, () => draw(pen));
     }
 
-    /// <summary>Such as "heat" for the heat layer.</summary>
-    private static string NameOf(ILayer layer) => layer.GetType().Name.Replace("Layer", "", StringComparison.Ordinal).ToLowerInvariant();
+    /// <summary>A layer over a map as a step, with a name such as "heat" for the heat layer.</summary>
+    public static (string Name, Action<Pen> Draw) Step(ILayer layer, MapContents contents) =>
+        (layer.GetType().Name.Replace("Layer", "", StringComparison.Ordinal).ToLowerInvariant(), pen => layer.Draw(contents, pen));
 }

@@ -22,6 +22,9 @@ public sealed class HomeFolder
     private readonly string _deviceFile;
     private readonly string _outletFile;
     private readonly string _readingFile;
+
+    // Made when all has been read, so that it knows every problem.
+    private Func<HomeDraft?>? _draft;
     private readonly string _columnFile;
     private readonly DiagnosticList _problems;
 
@@ -52,6 +55,7 @@ public sealed class HomeFolder
         return new()
         {
             Home = reader._problems.HasErrors ? null : home,
+            Draft = reader._draft?.Invoke(),
             Problems = reader._problems.Sorted(Severity.Error),
             Notices = reader._problems.Sorted(Severity.Notice),
         };
@@ -68,6 +72,7 @@ public sealed class HomeFolder
         ImmutableArray<Outlet>? outlets = ReadTable(_outletFile, isRequired: false, file => OutletTable.Read(file, columns, document, storeys, circuits, _problems));
         ImmutableArray<Reading>? readings = ReadTable(_readingFile, isRequired: false, file => ReadingTable.Read(file, columns, devices, _problems));
         if (document is null || storeys is not { } built) return null;
+        _draft = () => DraftBuilding.Of(document, built, devices?.Devices ?? [], outlets ?? [], _problems);
 
         foreach (NetworkDocument network in document.Networks) BandNotices.OfNetwork(network.Name.Place, network, document, _problems);
         ImmutableArray<AccessPoint> accessPoints = CrossChecks.AccessPoints(document, built, _problems);

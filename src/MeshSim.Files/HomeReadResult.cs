@@ -13,6 +13,9 @@ public sealed record HomeReadResult
     /// <summary>What is wrong, by file, line and column; empty when there is a home.</summary>
     public required ImmutableArray<Diagnostic> Problems { get; init; }
 
+    /// <summary>What could be placed on a plan, whatever is wrong; null when that is nothing.</summary>
+    public required HomeDraft? Draft { get; init; }
+
     /// <summary>What was assumed or moved, by file, line and column.</summary>
     public required ImmutableArray<Diagnostic> Notices { get; init; }
 }

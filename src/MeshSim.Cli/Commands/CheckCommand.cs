@@ -1,4 +1,5 @@
 using System.CommandLine;
+using MeshSim.Cli.Outputs;
 
 namespace MeshSim.Cli.Commands;
 
@@ -10,15 +11,27 @@ internal sealed class CheckCommand : Command, IHasExample
         : base("check", "Is this home folder right? Every problem with its file, line and column, else what was read")
     {
         Arguments.Add(Home);
+        Options.Add(Draw);
         Options.Add(Json);
+        Validators.Add(result =>
+        {
+            if (result.GetValue(Draw) is { Length: > 0 } file && PlanFile.FormatOf(file) is null) result.AddError($"--draw: \"{file}\" ends in none of {PlanFile.Endings}");
+        });
     }
 
     /// <summary>The home folder.</summary>
     public Argument<string> Home { get; } = SharedArguments.Home();
 
+    /// <summary>The plan as a picture.</summary>
+    public Option<string?> Draw { get; } = new("--draw")
+    {
+        Description = "Draw the plan as it was read, each problem marked where it is: a file that ends in .png, .svg or .pdf",
+        HelpName = "FILE",
+    };
+
     /// <summary>JSON instead of text.</summary>
     public Option<bool> Json { get; } = SharedArguments.Json();
 
     /// <inheritdoc/>
-    public string Example => "meshsim check floorplans/quay-terrace";
+    public string Example => "meshsim check floorplans/quay-terrace --draw out/quay-terrace-plan.png";
 }

@@ -1,7 +1,9 @@
 using System.CommandLine;
 using MeshSim.Cli.Json;
+using MeshSim.Cli.Outputs;
 using MeshSim.Cli.Tables;
 using MeshSim.Cli.Wording;
+using MeshSim.Files;
 
 namespace MeshSim.Cli.Commands;
 
@@ -11,10 +13,20 @@ internal static class CheckWork
     /// <summary>Reads the home folder and says what was read.</summary>
     public static ExitCode Run(CheckCommand shape, ParseResult parsed, Terminal terminal)
     {
-        ReadHome read = ReadHome.From(parsed.GetRequiredValue(shape.Home), terminal);
+        string folder = parsed.GetRequiredValue(shape.Home);
+        if (parsed.GetValue(shape.Draw) is { } file) Draw(file, folder, terminal);
+        ReadHome read = ReadHome.From(folder, terminal);
         CheckJson check = CheckJson.Of(read.Home, read.Notices.Select(notice => notice.ToString()));
         terminal.Output.Write(parsed.GetValue(shape.Json) ? JsonText.Of(check) : Text(check, terminal.Width));
         return ExitCode.Done;
+    }
+
+    // A home with problems is drawn all the same: that is when a look at it helps most.
+    private static void Draw(string file, string folder, Terminal terminal)
+    {
+        Result.Refuse(file);
+        if (folder.Length > 0 && !PlanFile.Write(file, HomeFolder.Read(folder)))
+            terminal.Error.Write($"{file}: notice: not drawn; nothing of the plan could be read\n");
     }
 
     private static string Text(CheckJson check, int width) =>

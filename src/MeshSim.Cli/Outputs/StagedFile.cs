@@ -20,7 +20,10 @@ internal static class StagedFile
     }
 
     /// <summary>Writes text, UTF-8 without a byte order mark, replacing an earlier file in one move.</summary>
-    public static void Write(string path, string content)
+    public static void Write(string path, string content) => Write(path, Encoding.UTF8.GetBytes(content));
+
+    /// <summary>Writes bytes, replacing an earlier file in one move.</summary>
+    public static void Write(string path, byte[] content)
     {
         Refuse(path);
         string full = Path.GetFullPath(path);
@@ -29,7 +32,7 @@ internal static class StagedFile
         {
             Writing.To(path, () =>
             {
-                File.WriteAllBytes(staging, Encoding.UTF8.GetBytes(content));
+                File.WriteAllBytes(staging, content);
                 File.Move(staging, full, overwrite: true);
             });
         }

@@ -44,6 +44,9 @@ internal sealed class ColumnLayer : ILayer
             case RolesRow roles:
                 LegendRows.DrawRoles(roles, box, pen);
                 break;
+            case RemarkRow remark:
+                LegendRows.DrawRemark(remark, box, pen);
+                break;
             case WallRow walls:
                 LegendRows.DrawWall(walls, sample, pen);
                 break;

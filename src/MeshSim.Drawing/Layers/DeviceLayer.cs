@@ -8,15 +8,18 @@ namespace MeshSim.Drawing.Layers;
 internal sealed class DeviceLayer : ILayer
 {
     /// <inheritdoc/>
-    public void Draw(MapContents map, Pen pen)
+    public void Draw(MapContents map, Pen pen) => DrawAll(map.Marks.Devices, pen);
+
+    /// <summary>Draws devices.</summary>
+    public static void DrawAll(IReadOnlyList<DeviceMark> devices, Pen pen)
     {
-        foreach (DeviceMark mark in map.Marks.Devices.Where(mark => mark.IsMoved))
+        foreach (DeviceMark mark in devices.Where(mark => mark.IsMoved))
         {
             pen.Line(mark.TruePlace, mark.Centre, Tone.Text, 1);
             pen.Disc(mark.TruePlace, 2.5f, Tone.Text);
         }
 
-        foreach (DeviceMark mark in map.Marks.Devices)
+        foreach (DeviceMark mark in devices)
         {
             SKColor colour = mark.Standing == Standing.Off ? Tone.Quiet : Tone.Text;
             DeviceSigns.DrawSymbol(SymbolShapes.Of(mark.Device), mark.Centre, colour, pen);

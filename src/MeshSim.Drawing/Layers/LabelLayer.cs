@@ -7,15 +7,18 @@ namespace MeshSim.Drawing.Layers;
 internal sealed class LabelLayer : ILayer
 {
     /// <inheritdoc/>
-    public void Draw(MapContents map, Pen pen)
+    public void Draw(MapContents map, Pen pen) => DrawAll(map.Labels, pen);
+
+    /// <summary>Draws labels.</summary>
+    public static void DrawAll(IReadOnlyList<PlacedLabel> labels, Pen pen)
     {
-        foreach (PlacedLabel label in map.Labels.Where(label => label.Request.Kind != LabelKind.Stub && label.LeaderFrom is not null))
+        foreach (PlacedLabel label in labels.Where(label => label.Request.Kind != LabelKind.Stub && label.LeaderFrom is not null))
         {
             pen.Line(label.LeaderFrom!.Value, label.LeaderTo, Tone.Plate, 3);
             pen.Line(label.LeaderFrom.Value, label.LeaderTo, Tone.Quiet, 1);
         }
 
-        foreach (PlacedLabel label in map.Labels)
+        foreach (PlacedLabel label in labels)
         {
             pen.Plate(label.Box, Tone.Plate, radius: 3);
             float y = label.Box.Top + MapLabels.PadY;

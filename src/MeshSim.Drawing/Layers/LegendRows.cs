@@ -1,6 +1,7 @@
 using MeshSim.Devices;
 using MeshSim.Drawing.Inks;
 using MeshSim.Drawing.Legends;
+using MeshSim.Drawing.Plans;
 using MeshSim.Drawing.Sheets;
 using MeshSim.Drawing.Symbols;
 using MeshSim.Drawing.Walls;
@@ -36,6 +37,15 @@ internal static class LegendRows
         var run = new WallRun(new(sample.Left, sample.Centre.Y), new(1, 0), sample.Width, ThicknessPixels: 9);
         WallStyles.Draw(walls.Style, run, 0, sample.Width, pen);
         DrawMeaning(walls.Text, sample, pen);
+    }
+
+    /// <summary>The number of a remark as it stands on the plan, or plain where it stands nowhere there, with its first line.</summary>
+    public static void DrawRemark(RemarkRow remark, PixelBox box, Pen pen)
+    {
+        Pixel centre = new(box.Left + 11, box.Bottom - 10);
+        if (remark.IsOnPlan) PlanPainting.DrawNumber(remark.Number, remark.IsError, centre, pen);
+        else pen.TextAbout(remark.Number.ToString(System.Globalization.CultureInfo.InvariantCulture), centre, TextStyle.Strong, Tone.Unreached);
+        pen.Text(remark.Text, new(box.Left + 30, box.Bottom - 5), TextStyle.Body, Tone.Text);
     }
 
     /// <summary>The letters of the roles in one row.</summary>

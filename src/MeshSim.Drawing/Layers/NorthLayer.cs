@@ -7,11 +7,13 @@ namespace MeshSim.Drawing.Layers;
 internal sealed class NorthLayer : ILayer
 {
     /// <inheritdoc/>
-    public void Draw(MapContents map, Pen pen)
+    public void Draw(MapContents map, Pen pen) => DrawArrow(map.Coverage.Home.Parameters.NorthDegrees, map.Layout.Strip, pen);
+
+    /// <summary>Draws the arrow.</summary>
+    public static void DrawArrow(double northDegrees, PixelBox strip, Pen pen)
     {
-        float turn = float.DegreesToRadians((float)map.Coverage.Home.Parameters.NorthDegrees);
+        float turn = float.DegreesToRadians((float)northDegrees);
         Pixel north = new(MathF.Sin(turn), -MathF.Cos(turn)), east = new(-north.Y, north.X);
-        PixelBox strip = map.Layout.Strip;
         Pixel centre = new(strip.Right - 34, strip.Top + 38), tip = centre.Along(north, 17), foot = centre.Along(north, -11);
         Pixel heel = centre.Along(north, -5);
         pen.Area([tip, foot.Along(east, 8), heel], Tone.Wall);

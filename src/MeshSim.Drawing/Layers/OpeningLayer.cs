@@ -1,8 +1,8 @@
+using MeshSim.Devices;
 using MeshSim.Drawing.Inks;
 using MeshSim.Drawing.Sheets;
 using MeshSim.Drawing.Walls;
 using MeshSim.FloorPlans;
-using MeshSim.FloorPlans.Geometry;
 
 namespace MeshSim.Drawing.Layers;
 
@@ -12,16 +12,19 @@ internal sealed class OpeningLayer : ILayer
     private const int SwingSteps = 12;
 
     /// <inheritdoc/>
-    public void Draw(MapContents map, Pen pen)
+    public void Draw(MapContents map, Pen pen) => DrawAll(map.Storey, map.Coverage.Home, map.Layout.Projection, pen);
+
+    /// <summary>Draws the openings of a storey.</summary>
+    public static void DrawAll(Storey storey, Home home, Projection projection, Pen pen)
     {
-        foreach (Wall wall in map.Storey.Walls)
+        foreach (Wall wall in storey.Walls)
         {
-            WallRun run = WallRun.Of(wall, map.Coverage.Home, map.Layout.Projection);
+            WallRun run = WallRun.Of(wall, home, projection);
             foreach (Opening opening in wall.Openings)
             {
-                float from = map.Layout.Projection.Length(opening.OffsetMetres), width = map.Layout.Projection.Length(opening.WidthMetres);
+                float from = projection.Length(opening.OffsetMetres), width = projection.Length(opening.WidthMetres);
                 if (opening.Kind == OpeningKind.Window) DrawWindow(run, from, from + width, pen);
-                else DrawDoor(run, from, width, SideOf(run, from + (width / 2), map), pen);
+                else DrawDoor(run, from, width, SideOf(run, from + (width / 2), storey, projection), pen);
             }
         }
     }
@@ -52,12 +55,10 @@ internal sealed class OpeningLayer : ILayer
     }
 
     /// <summary>A door swings to its left unless that is outside and the other side is not.</summary>
-    private static int SideOf(WallRun run, float middle, MapContents map)
+    private static int SideOf(WallRun run, float middle, Storey storey, Projection projection)
     {
         float step = run.ThicknessPixels + 4;
-        bool HasRoom(int side) => map.Storey.RoomAt(PlaceAt(run.At(middle, side * step), map)) is not null;
+        bool HasRoom(int side) => storey.RoomAt(projection.ToPlan(run.At(middle, side * step))) is not null;
         return HasRoom(1) || !HasRoom(-1) ? 1 : -1;
     }
-
-    private static PlanPoint PlaceAt(Pixel pixel, MapContents map) => map.Layout.Projection.ToPlan(pixel);
 }

@@ -11,11 +11,13 @@ internal sealed class ScaleBarLayer : ILayer
     private const int Parts = 4;
 
     /// <inheritdoc/>
-    public void Draw(MapContents map, Pen pen)
+    public void Draw(MapContents map, Pen pen) => DrawBar(map.Layout.Projection, map.Layout.Strip, pen);
+
+    /// <summary>Draws the bar.</summary>
+    public static void DrawBar(Projection projection, PixelBox strip, Pen pen)
     {
-        int metres = LengthMetres(map.Layout.Projection);
-        PixelBox strip = map.Layout.Strip;
-        float left = strip.Left, top = strip.Top + 18, part = map.Layout.Projection.Length(metres) / Parts;
+        int metres = LengthMetres(projection);
+        float left = strip.Left, top = strip.Top + 18, part = projection.Length(metres) / Parts;
         for (int i = 0; i < Parts; i++)
             pen.Plate(new(left + (i * part), top, left + ((i + 1) * part), top + BarHeight), i % 2 == 0 ? Tone.Wall : Tone.Paper);
         pen.Frame(new(left, top, left + (Parts * part), top + BarHeight), Tone.Wall, 1);

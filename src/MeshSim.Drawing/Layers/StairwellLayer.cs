@@ -11,11 +11,14 @@ internal sealed class StairwellLayer : ILayer
     public const float Dash = 7;
 
     /// <inheritdoc/>
-    public void Draw(MapContents map, Pen pen)
+    public void Draw(MapContents map, Pen pen) => DrawAll(map.Stairwells, map.Layout.Projection, pen);
+
+    /// <summary>Draws holes.</summary>
+    public static void DrawAll(IEnumerable<(Polygon Outline, bool LeadsDown)> stairwells, Projection projection, Pen pen)
     {
-        foreach ((Polygon outline, bool _) in map.Stairwells)
+        foreach ((Polygon outline, bool _) in stairwells)
         {
-            Pixel[] corners = map.Layout.Projection.ToPixels(outline);
+            Pixel[] corners = projection.ToPixels(outline);
             pen.Outline(corners, isClosed: true, Tone.Paper, 3);
             pen.Outline(corners, isClosed: true, Tone.Wall, 1.6f, Dash);
             pen.Line(corners[0], corners[corners.Length / 2], Tone.Wall, 1, Dash);

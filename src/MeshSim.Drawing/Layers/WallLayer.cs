@@ -1,4 +1,6 @@
+using MeshSim.Devices;
 using MeshSim.Drawing.Inks;
+using MeshSim.Drawing.Sheets;
 using MeshSim.Drawing.Walls;
 using MeshSim.FloorPlans;
 
@@ -8,14 +10,17 @@ namespace MeshSim.Drawing.Layers;
 internal sealed class WallLayer : ILayer
 {
     /// <inheritdoc/>
-    public void Draw(MapContents map, Pen pen)
+    public void Draw(MapContents map, Pen pen) => DrawAll(map.Storey, map.Coverage.Home, map.Layout.Projection, pen);
+
+    /// <summary>Draws the walls of a storey.</summary>
+    public static void DrawAll(Storey storey, Home home, Projection projection, Pen pen)
     {
         // Solid walls come last, so that the ends of hollow ones disappear in them.
-        foreach (Wall wall in map.Storey.Walls.OrderBy(wall => WallStyles.IsSolid(WallStyles.Of(wall.Construction, map.Coverage.Home))))
+        foreach (Wall wall in storey.Walls.OrderBy(wall => WallStyles.IsSolid(WallStyles.Of(wall.Construction, home))))
         {
-            WallRun run = WallRun.Of(wall, map.Coverage.Home, map.Layout.Projection);
-            foreach ((float from, float to) in run.Solid(wall, map.Layout.Projection))
-                if (to > from) WallStyles.Draw(WallStyles.Of(wall.Construction, map.Coverage.Home), run, from, to, pen);
+            WallRun run = WallRun.Of(wall, home, projection);
+            foreach ((float from, float to) in run.Solid(wall, projection))
+                if (to > from) WallStyles.Draw(WallStyles.Of(wall.Construction, home), run, from, to, pen);
         }
     }
 }

@@ -66,6 +66,13 @@ internal sealed record RolesRow(IReadOnlyList<Role> Roles) : ColumnRow(28);
 /// <param name="Text">The constructions, in a line that fits the column.</param>
 internal sealed record WallRow(WallStyle Style, string Text) : ColumnRow(24);
 
+/// <summary>A remark with its number, whose text goes on in further lines.</summary>
+/// <param name="Number">The number.</param>
+/// <param name="IsError">Whether it is a problem.</param>
+/// <param name="IsOnPlan">Whether the number stands on the plan too.</param>
+/// <param name="Text">Its first line.</param>
+internal sealed record RemarkRow(int Number, bool IsError, bool IsOnPlan, string Text) : ColumnRow(25);
+
 /// <summary>A sign with its meaning.</summary>
 /// <param name="Sign">The sign.</param>
 /// <param name="Text">What it means.</param>

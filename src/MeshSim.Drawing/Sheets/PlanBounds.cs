@@ -25,7 +25,8 @@ internal readonly record struct PlanBounds(PlanPoint Low, PlanPoint High)
         return new(new(points.Min(p => p.X), points.Min(p => p.Y)), new(points.Max(p => p.X), points.Max(p => p.Y)));
     }
 
-    private static IEnumerable<PlanPoint> PointsOf(Storey storey) =>
+    /// <summary>The corners of all that stands on a storey.</summary>
+    public static IEnumerable<PlanPoint> PointsOf(Storey storey) =>
         storey.Rooms.SelectMany(room => room.Outline.Corners)
             .Concat(storey.Walls.SelectMany(wall => new[] { wall.Start, wall.End }))
             .Concat(storey.Objects.SelectMany(thing => thing.Footprint.Corners));

@@ -23,6 +23,9 @@ internal sealed class DiagnosticList
     /// <param name="files">The files of the run, in the order in which their diagnostics are shown.</param>
     public DiagnosticList(ImmutableArray<string> files) => _files = files;
 
+    /// <summary>Where on the plan the parts of the files lie.</summary>
+    public PlanSpots Spots { get; } = new();
+
     /// <summary>How many errors there are.</summary>
     public int ErrorCount { get; private set; }
 

@@ -32,6 +32,14 @@ internal sealed class DescribedPlaces
         return new(_elements.Count - 1);
     }
 
+    /// <summary>From where to where an element is described.</summary>
+    public (SourcePlace From, SourcePlace To) RangeOf(SourceKey source)
+    {
+        (SourcePlace place, MapReader map) = _elements[source.Value];
+        SourcePlace from = (place.Line, place.Column).CompareTo((map.Place.Line, map.Place.Column)) < 0 ? place : map.Place;
+        return (from, map.End);
+    }
+
     /// <summary>The place of what a problem is about: the value of its key, or the element where there is no such key.</summary>
     public SourcePlace Find(SourceKey source, Aspect aspect)
     {

@@ -32,6 +32,9 @@ internal sealed class CsvRow
     /// <summary>Where it begins.</summary>
     public SourcePlace Place => PlaceAt(0);
 
+    /// <summary>Where its last field begins.</summary>
+    public SourcePlace End => PlaceAt(_fields.Length - 1);
+
     /// <summary>The text of a field.</summary>
     public string TextAt(int index) => _fields[index];
 

@@ -43,6 +43,7 @@ internal sealed class RoomFinder(IReadOnlyList<BuiltStorey>? storeys, bool areCo
             return null;
         }
 
+        if (xMetres is { } x && yMetres is { } y) problems.Spots.Add(row.Range.From, row.Range.To, storey.Storey.Name, PlanPoint.FromMetres(x, y));
         if (heightMetres is { } height && !IsWithin(row, storey.Storey, height)) heightMetres = null;
         if (xMetres is null || yMetres is null) return null;
         if (Settle(row, storey, PlanPoint.FromMetres(xMetres.Value, yMetres.Value), room) is not { } settled || heightMetres is null) return null;

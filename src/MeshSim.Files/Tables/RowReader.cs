@@ -9,6 +9,9 @@ namespace MeshSim.Files.Tables;
 /// <param name="problems">Takes the errors.</param>
 internal sealed class RowReader(CsvRow row, DiagnosticList problems)
 {
+    /// <summary>From where to where the row goes.</summary>
+    public (SourcePlace From, SourcePlace To) Range => (row.Place, row.End);
+
     /// <summary>Where the field of a column begins.</summary>
     public SourcePlace PlaceOf(string column) => row.PlaceOf(column);
 

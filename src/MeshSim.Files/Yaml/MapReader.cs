@@ -25,6 +25,9 @@ internal sealed class MapReader
     /// <summary>Where the map begins.</summary>
     public SourcePlace Place => _map.Place;
 
+    /// <summary>Where the last value in the map begins.</summary>
+    public SourcePlace End => LastOf(_map);
+
     /// <summary>Opens a node as a map and reports every key that does not belong there; null with an error when it is no map.</summary>
     /// <param name="node">The node.</param>
     /// <param name="what">What it describes, with article: "a storey".</param>
@@ -173,6 +176,13 @@ internal sealed class MapReader
         _problems.Error(node.Place, $"\"{key}\" must be a text, not {node.Describe}", help);
         return null;
     }
+
+    private static SourcePlace LastOf(YamlNode node) => node switch
+    {
+        YamlMap { Entries.IsEmpty: false } map => LastOf(map.Entries[^1].Value),
+        YamlList { Items.IsEmpty: false } list => LastOf(list.Items[^1]),
+        _ => node.Place,
+    };
 
     private static string HelpForKey(YamlEntry entry, string[] keys)
     {
