@@ -2,12 +2,8 @@ using System.Collections.Immutable;
 using MeshSim.Drawing.Inks;
 using MeshSim.Drawing.Layers;
 using MeshSim.Drawing.Legends;
-using MeshSim.Drawing.Margins;
 using MeshSim.Drawing.Palettes;
-using MeshSim.Drawing.Sheets;
 using MeshSim.FloorPlans;
-using MeshSim.Propagation.Fields;
-using MeshSim.Quantities;
 using MeshSim.Studies;
 
 namespace MeshSim.Drawing;
@@ -60,41 +56,17 @@ public static class DifferencePicture
     internal static MapContents ContentsOf(BandComparison bands, BandMap map, PictureSize size, Ink ink)
     {
         Storey storey = bands.First.Home.FloorPlan.Storey(map.Storey);
-        var scale = new DifferenceScale();
-        Column column = DifferenceColumn.Of(bands, scale, ink);
-        SheetLayout layout = SheetLayout.Of(PlanBounds.Of(bands.First.Home, storey), size, column.HeightPixels);
-        Field difference = Difference(bands, map, (float)DifferenceScale.NeitherDb);
-        var contents = new MapContents
+        return new DifferenceContents
         {
             Coverage = bands.First,
-            Map = new MarginMap { Network = bands.First.Network.Name, Storey = map.Storey, Margin = difference, DesignMargin = Decibels.Zero, Rooms = [] },
             Storey = storey,
-            Layout = layout,
-            Scale = scale,
+            First = new(map.First, bands.First.DesignMargin),
+            Second = new(map.Second, bands.Second.DesignMargin),
             Words = SheetWords.Of(bands, map, storey),
-            RoomNotes = bands.Rooms.Where(room => room.Storey == map.Storey).ToImmutableDictionary(room => room.Room, NoteOf),
-            Raster = new(difference, storey, scale, layout),
-            Contours = [.. ContourTracer.Trace(Difference(bands, map, float.NaN), scale.HeavyDb)],
-            Routes = new([], []),
-            Marks = new([], []),
-            Column = column,
-            Stairwells = [.. MapContents.StairwellsOf(bands.First.Home.FloorPlan, storey)],
-        };
-        return contents with { Labels = Drawing.Labels.MapLabels.Of(contents, ink) };
-    }
-
-    /// <summary>The difference at every point, or a value of its own where neither network covers.</summary>
-    private static Field Difference(BandComparison bands, BandMap map, float neither) => new(
-        map.First.Grid,
-        [.. map.First.Values.Zip(map.Second.Values, (first, second) =>
-            first >= bands.First.DesignMargin.Value || second >= bands.Second.DesignMargin.Value ? Bounded(first - second) : neither)]);
-
-    /// <summary>Where one of the two has nobody to speak to, the other is better without bound.</summary>
-    private static float Bounded(float differenceDb) => Math.Clamp(differenceDb, -400, 400);
-
-    private static string NoteOf(BandRoom room)
-    {
-        double differenceDb = room.First.Median.Value - room.Second.Median.Value;
-        return double.IsFinite(differenceDb) ? FormattableString.Invariant($"{Math.Round(differenceDb):+0;-0;0} dB") : "one alone";
+            Column = DifferenceColumn.Of(bands, new DifferenceScale(), ink),
+            Notes = bands.Rooms.Where(room => room.Storey == map.Storey)
+                .ToImmutableDictionary(room => room.Room, room => DifferenceContents.Note(room.First.Median, room.Second.Median, "one alone")),
+            HasZeroLine = true,
+        }.Of(size, ink);
     }
 }

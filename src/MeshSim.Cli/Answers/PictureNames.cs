@@ -33,6 +33,9 @@ internal sealed class PictureNames
     public string Difference(BandComparison bands, BandMap map, PictureFormat format = PictureFormat.Png) =>
         $"difference_{networks[bands.First.Network.Name]}_{networks[bands.Second.Network.Name]}_{storeys[map.Storey]}{Extension(format)}";
 
+    /// <summary>The picture of a difference between a home before and after.</summary>
+    public string Change(NetworkName network, StoreyName storey) => $"change_{networks[network]}_{storeys[storey]}.png";
+
     /// <summary>The values of a network's maps.</summary>
     public string Values(NetworkName network) => $"margin_{networks[network]}.csv";
 

@@ -22,13 +22,14 @@ internal static class MeshSimCommand
         meshsim map HOME --out FOLDER       where it is dark
         meshsim bands HOME --out FOLDER     what another band would make of it
         meshsim repeaters HOME              what to add, and where
+        meshsim compare BEFORE AFTER        what a change of the home folder made better or worse
         meshsim record HOME                 what feeds each device, and how it comes out
         meshsim loss cavity-brick           what one wall costs
         """;
 
     private const string ExitCodes = """
         0  done
-        1  done, and a device has no reliable way, a state that must hold drops one, or most of a room is dark
+        1  done, and a device has no reliable way, a state that must hold drops one, most of a room is dark, or (compare) something got worse
         2  the command line, the home folder or the place for the output is wrong; nothing was written
         3  a fault of the program
         130  stopped from the keyboard; nothing was written
@@ -51,6 +52,7 @@ internal static class MeshSimCommand
         Add(root, new MapCommand(), MapWork.Run, terminal);
         Add(root, new BandsCommand(), BandsWork.Run, terminal);
         Add(root, new RepeatersCommand(), RepeatersWork.Run, terminal);
+        Add(root, new CompareCommand(), CompareWork.Run, terminal);
         Add(root, new RecordCommand(), RecordWork.Run, terminal);
         Add(root, new LossCommand(), LossWork.Run, terminal);
         HelpWithExamples.Install(root, [("Order of use", Order), ("Exit codes", ExitCodes)]);

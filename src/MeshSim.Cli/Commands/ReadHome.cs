@@ -12,14 +12,18 @@ internal sealed record ReadHome(Home Home, ImmutableArray<Diagnostic> Notices)
 {
     /// <summary>Reads a home folder; the notices also go to the error stream.</summary>
     /// <exception cref="InputException">The folder has problems: all of them.</exception>
-    public static ReadHome From(string folder, Terminal terminal)
-    {
-        if (folder.Length == 0) throw new InputException("error: HOME is empty; give the home folder");
+    public static ReadHome From(string folder, Terminal terminal) => From([folder], terminal)[0];
 
-        HomeReadResult result = HomeFolder.Read(folder);
-        foreach (Diagnostic notice in result.Notices) terminal.Error.Write($"{notice}\n");
-        return result.Home is { } home
-            ? new(home, result.Notices)
-            : throw new InputException([.. result.Problems.Select(problem => problem.ToString())]);
+    /// <summary>Reads several home folders; the notices also go to the error stream.</summary>
+    /// <exception cref="InputException">Some of the folders have problems: all problems of all of them.</exception>
+    public static ImmutableArray<ReadHome> From(ImmutableArray<string> folders, Terminal terminal)
+    {
+        if (folders.Contains("")) throw new InputException("error: HOME is empty; give the home folder");
+
+        HomeReadResult[] results = [.. folders.Select(HomeFolder.Read)];
+        string[] notices = [.. results.SelectMany(result => result.Notices).Select(notice => notice.ToString()).Distinct(StringComparer.Ordinal)];
+        foreach (string notice in notices) terminal.Error.Write($"{notice}\n");
+        string[] problems = [.. results.SelectMany(result => result.Problems).Select(problem => problem.ToString()).Distinct(StringComparer.Ordinal)];
+        return problems.Length > 0 ? throw new InputException(problems) : [.. results.Select(result => new ReadHome(result.Home!, result.Notices))];
     }
 }

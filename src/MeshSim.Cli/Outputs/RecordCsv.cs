@@ -25,7 +25,7 @@ internal static class RecordCsv
         Device device = record.Device;
         return
         [
-            device.Id.Value, device.Name, device.Network.Value, device.Kind, RecordWords.Power(device.Power), RecordWords.Role(device.Role),
+            device.Id.Value, device.Name, device.Network.Value, device.Kind, DeviceWords.Of(device.Power), DeviceWords.Of(device.Role),
             device.Storey.Value, device.Room?.Value ?? "", Number(device.Point.XMetres), Number(device.Point.YMetres), Number(device.HeightMetres),
             device.Mounting.Name, device.Mounting.Description, device.Circuit ?? "", record.IsolatedAt ?? "", device.SwitchedBy ?? "",
         ];

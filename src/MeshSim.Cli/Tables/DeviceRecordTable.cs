@@ -16,10 +16,10 @@ internal static class DeviceRecordTable
         Device device = record.Device;
         ImmutableArray<(string Label, string Text)> lines =
         [
-            ("Network", $"{device.Network}, {RecordWords.Role(device.Role)}"),
+            ("Network", $"{device.Network}, {DeviceWords.Of(device.Role)}"),
             ("Where", RecordWords.Place(home, device)),
             ("Hidden", $"{device.Mounting.Name}: {device.Mounting.Description}"),
-            ("Power", RecordWords.Power(device.Power)),
+            ("Power", DeviceWords.Of(device.Power)),
             ("Circuit", RecordWords.Circuit(record)),
             ("Switch", device.SwitchedBy ?? "none"),
             .. Ways(record),

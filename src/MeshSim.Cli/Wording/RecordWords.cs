@@ -57,20 +57,4 @@ internal static class RecordWords
         string off = record.OnSameCircuit.IsEmpty ? "no other device goes off" : $"also off: {NameList.Short(record.OnSameCircuit)}";
         return record.DropsWithCircuit.IsEmpty ? off : $"{off}; drops: {NameList.Short(record.DropsWithCircuit)}";
     }
-
-    /// <summary>What a device runs on, as the table of devices writes it.</summary>
-    public static string Power(PowerSource power) => power switch
-    {
-        PowerSource.Mains => "mains",
-        PowerSource.Battery => "battery",
-        _ => "usb",
-    };
-
-    /// <summary>Its part, as the table of devices writes it.</summary>
-    public static string Role(Role role) => role switch
-    {
-        Devices.Role.Coordinator => "coordinator",
-        Devices.Role.Router => "router",
-        _ => "end device",
-    };
 }

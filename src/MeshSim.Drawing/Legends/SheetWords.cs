@@ -5,6 +5,7 @@ using MeshSim.FloorPlans.Geometry;
 using MeshSim.Propagation;
 using MeshSim.Propagation.Fields;
 using MeshSim.Studies;
+using MeshSim.Studies.Changes;
 
 namespace MeshSim.Drawing.Legends;
 
@@ -39,6 +40,17 @@ internal sealed record SheetWords(string Title, string Subtitle, string Provenan
             $"{bands.First.Home.Name}: {first.Name} against {second.Name}, storey {map.Storey}",
             FormattableString.Invariant($"Margin at {first.Carrier} less margin at {second.Carrier}, battery device {HeightMetres(map.First.Grid, storey):0.##} m above the floor, model {WordsFor(bands.First.Model)}"),
             ProvenanceOf(bands.First, FormattableString.Invariant($"{first.Radio.Name} channel {first.Channel} against {second.Radio.Name} channel {second.Channel}"), map.First.Grid));
+    }
+
+    /// <summary>The words of a map of the difference between a home before and after.</summary>
+    public static SheetWords Of(NetworkChanges changes, MarginChange map, Storey storey)
+    {
+        NetworkCoverage after = changes.After.Coverage;
+        Network network = after.Network;
+        return new(
+            $"{after.Home.Name}: network {network.Name}, storey {map.Storey}, after less before",
+            FormattableString.Invariant($"Margin after the changes less margin before, battery device {HeightMetres(map.After.Grid, storey):0.##} m above the floor, {network.Carrier}, model {WordsFor(after.Model)}"),
+            ProvenanceOf(after, FormattableString.Invariant($"{network.Radio.Name} channel {network.Channel}"), map.After.Grid));
     }
 
     private static double HeightMetres(FieldGrid grid, Storey storey) => Lattice.ToMetres(grid.Z) - storey.ElevationMetres;

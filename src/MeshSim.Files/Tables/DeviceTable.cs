@@ -18,20 +18,10 @@ internal sealed class DeviceTable
     public static readonly ImmutableArray<string> Optional = ["name", "kind", "role", "room", "mounting", "circuit", "switched_by", "tx_dbm", "note", "before", "after"];
 
     /// <summary>How power sources are written.</summary>
-    public static readonly IReadOnlyDictionary<string, PowerSource> PowerWords = new Dictionary<string, PowerSource>
-    {
-        ["mains"] = PowerSource.Mains,
-        ["battery"] = PowerSource.Battery,
-        ["usb"] = PowerSource.Usb,
-    };
+    public static readonly IReadOnlyDictionary<string, PowerSource> PowerWords = Enum.GetValues<PowerSource>().ToDictionary(DeviceWords.Of);
 
     /// <summary>How roles are written.</summary>
-    public static readonly IReadOnlyDictionary<string, Role> RoleWords = new Dictionary<string, Role>
-    {
-        ["coordinator"] = Role.Coordinator,
-        ["router"] = Role.Router,
-        ["end device"] = Role.EndDevice,
-    };
+    public static readonly IReadOnlyDictionary<string, Role> RoleWords = Enum.GetValues<Role>().ToDictionary(DeviceWords.Of);
 
     /// <summary>The mounting of a device that states none.</summary>
     public const string DefaultMounting = "surface";

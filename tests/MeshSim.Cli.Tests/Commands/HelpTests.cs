@@ -16,6 +16,7 @@ public sealed class HelpTests
     [InlineData("links")]
     [InlineData("map")]
     [InlineData("repeaters")]
+    [InlineData("compare")]
     [InlineData("record")]
     [InlineData("loss")]
     public async Task Help_says_what_was_approved(string command)
