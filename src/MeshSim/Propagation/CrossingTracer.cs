@@ -123,4 +123,7 @@ internal readonly struct TracedPath(Position from, Position to)
     public readonly double Dx = to.Plan.X - (double)from.Plan.X, Dy = to.Plan.Y - (double)from.Plan.Y, Dz = to.Z - (double)from.Z;
 
     public double Length => Math.Sqrt((Dx * Dx) + (Dy * Dy) + (Dz * Dz));
+
+    /// <summary>Cosine of the angle to a level direction of length 1, not negative.</summary>
+    public double CosineTo(double normalX, double normalY) => Math.Min(1, Math.Abs((Dx * normalX) + (Dy * normalY)) / Length);
 }

@@ -24,6 +24,7 @@ public sealed class LogDistance : IPathLossModel
     private readonly LossCurve[] curves;
     private readonly double lossAtOneMetreDb, decibelsPerDecade;
     private readonly double? detourDb;
+    private readonly Lazy<PathLossPairs> pairs;
 
     /// <summary>Makes up the model.</summary>
     /// <param name="plan">The building.</param>
@@ -45,6 +46,7 @@ public sealed class LogDistance : IPathLossModel
         this.plan = plan;
         tracer = new(plan);
         curves = [.. PathLossModels.ConstructionsOf(tracer, constructions).Select(construction => LossCurves.Of(construction, frequency))];
+        pairs = new(() => new(tracer, curves, TotalDb));
     }
 
     /// <inheritdoc/>
@@ -76,7 +78,7 @@ public sealed class LogDistance : IPathLossModel
 
     /// <inheritdoc/>
     public PairLosses TotalsAmong(IReadOnlyList<Position> places, CancellationToken cancellation, int maximumThreads = -1) =>
-        new PathLossPairs(tracer, curves, TotalDb).Among(places, maximumThreads, cancellation);
+        pairs.Value.Among(places, maximumThreads, cancellation);
 
     /// <summary>Prepares the path loss of whole grids: what <see cref="TotalBetween"/> gives at every point, many times faster.</summary>
     /// <param name="grid">Where the receivers are.</param>

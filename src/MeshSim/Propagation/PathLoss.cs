@@ -88,8 +88,7 @@ public interface IPathLossModel
         var options = new ParallelOptions { CancellationToken = cancellation, MaxDegreeOfParallelism = maximumThreads };
         Parallel.For(0, places.Count, options, from =>
         {
-            Span<double> row = losses.After(from);
-            for (int i = 0; i < row.Length; i++) row[i] = TotalBetween(places[from], places[from + 1 + i]).Value;
+            for (int to = from + 1; to < places.Count; to++) losses.Set(from, to, TotalBetween(places[from], places[to]).Value);
         });
         return losses;
     }

@@ -82,6 +82,9 @@ internal sealed class WallCrossings
     /// <summary>Where a stack stands on the plan.</summary>
     public (PlanPoint Start, PlanPoint End) EndsOf(PanelStack stack) => (panels[stack.First].Start, panels[stack.First].End);
 
+    /// <summary>The normal of a stack's wall on the plan, of length 1.</summary>
+    public (double X, double Y) NormalOf(PanelStack stack) => (rows[stack.Row].NormalX, rows[stack.Row].NormalY);
+
     /// <summary>From where to where each panel of a stack reaches, and what it is built of.</summary>
     public IEnumerable<(int Low, int High, int Construction)> PanelsOf(PanelStack stack) =>
         Enumerable.Range(stack.First, stack.Count).Select(i => (panels[i].Low, panels[i].High, panels[i].Construction));
@@ -116,7 +119,7 @@ internal sealed class WallCrossings
                 Kind = panel.Kind,
                 Element = panel.Element,
                 Construction = panel.Construction,
-                Cosine = Math.Min(1, Math.Abs((path.Dx * row.NormalX) + (path.Dy * row.NormalY)) / path.Length),
+                Cosine = path.CosineTo(row.NormalX, row.NormalY),
                 Weight = spreadOfPanel * spreadOfPath / 4.0,
                 Share = met.Share,
             });

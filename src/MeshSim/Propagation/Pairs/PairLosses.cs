@@ -25,14 +25,18 @@ public sealed class PairLosses
             ArgumentOutOfRangeException.ThrowIfNegative(Math.Min(a, b));
             ArgumentOutOfRangeException.ThrowIfGreaterThanOrEqual(Math.Max(a, b), Count);
             ArgumentOutOfRangeException.ThrowIfEqual(a, b);
-            return new(After(Math.Min(a, b))[Math.Abs(a - b) - 1]);
+            return new(lossesDb[IndexOf(a, b)]);
         }
     }
 
-    /// <summary>The losses from one place to all later ones, dB.</summary>
-    internal Span<double> After(int from)
+    /// <summary>Sets the loss between two different places, in any order.</summary>
+    internal void Set(int a, int b, double lossDb) => lossesDb[IndexOf(a, b)] = lossDb;
+
+    // Row by row: the first place with all later ones, then the second.
+    private int IndexOf(int a, int b)
     {
-        long first = ((long)from * (Count - 1)) - ((long)from * (from - 1) / 2);
-        return lossesDb.AsSpan((int)first, Count - 1 - from);
+        (int low, int high) = (Math.Min(a, b), Math.Max(a, b));
+        long first = ((long)low * (Count - 1)) - ((long)low * (low - 1) / 2);
+        return (int)(first + high - low - 1);
     }
 }
