@@ -22,12 +22,19 @@ internal sealed class FloorShadow(FloorCrossings floor, GridFrame frame)
     /// <summary>Whether paths from a height to the grid meet it.</summary>
     public bool IsMetFrom(int z) => floor.LiesBetween(Math.Min(z, frame.Z), Math.Max(z, frame.Z));
 
+    /// <summary>The share of a path from the transmitter to any point of the grid that lies before the floor.</summary>
+    public double ShareFrom(Position transmitter) => floor.MetBy(transmitter, new(frame.At(0, 0), frame.Z)).Share;
+
     /// <summary>Adds the runs of columns of a row that lie behind it.</summary>
-    public void AddRuns(Position transmitter, int row, List<(int First, int Last)> found)
+    /// <param name="transmitter">The transmitter.</param>
+    /// <param name="share">From <see cref="ShareFrom"/>.</param>
+    /// <param name="row">The row.</param>
+    /// <param name="slab">A slab near that of the row; becomes it.</param>
+    /// <param name="found">Added to.</param>
+    public void AddRuns(Position transmitter, double share, int row, ref int slab, List<(int First, int Last)> found)
     {
-        double share = floor.MetBy(transmitter, new(frame.At(0, row), frame.Z)).Share;
         double y = transmitter.Plan.Y + (share * ((double)frame.At(0, row).Y - transmitter.Plan.Y));
-        int slab = slabs.SlabAt(y);
+        slab = slabs.SlabAt(y, slab);
         if (share * LargestEnlargement < 1 || slabs.StepsToBorder(slab, y) < SpareSteps)
         {
             AddPointByPoint(transmitter, row, found);

@@ -12,7 +12,7 @@ internal sealed class FloorSlabs
     private const double SameEdgeSteps = 1e-6;
 
     private readonly double[] borders;
-    private readonly List<(FloorEdge Left, FloorEdge Right)>[] runs;
+    private readonly (FloorEdge Left, FloorEdge Right)[][] runs;
 
     public FloorSlabs(FloorCrossings floor)
     {
@@ -28,21 +28,23 @@ internal sealed class FloorSlabs
         IEnumerable<double> corners = edges.SelectMany(edge => new double[] { edge.A.Y, edge.B.Y });
         IEnumerable<double> crossings = edges.SelectMany(edge => edges.Where(edge.Crosses).Select(edge.CrossingY));
         borders = [.. corners.Concat(crossings).Distinct().Order()];
-        runs = new List<(FloorEdge, FloorEdge)>[borders.Length + 1];
+        runs = new (FloorEdge, FloorEdge)[borders.Length + 1][];
         for (int slab = 0; slab < runs.Length; slab++)
         {
             double low = slab == 0 ? double.NegativeInfinity : borders[slab - 1];
             double high = slab == borders.Length ? double.PositiveInfinity : borders[slab];
             IEnumerable<FloorEdge> spanning = edges.Where(edge => edge.LowY <= low && edge.HighY >= high);
-            runs[slab] = Runs(spanning, low + ((high - low) / 2), rooms, polygon);
+            runs[slab] = [.. Runs(spanning, low + ((high - low) / 2), rooms, polygon)];
         }
     }
 
-    /// <summary>The slab that holds a y.</summary>
-    public int SlabAt(double y)
+    /// <summary>The slab that holds a y, found from one near it: rows follow one another.</summary>
+    public int SlabAt(double y, int near)
     {
-        int index = Array.BinarySearch(borders, y);
-        return index < 0 ? ~index : index + 1;
+        int slab = near;
+        while (slab < borders.Length && borders[slab] <= y) slab++;
+        while (slab > 0 && borders[slab - 1] > y) slab--;
+        return slab;
     }
 
     /// <summary>Distance from a y to the nearest border of its slab, lattice steps.</summary>
@@ -53,7 +55,7 @@ internal sealed class FloorSlabs
     }
 
     /// <summary>The solid runs of a slab, from left to right.</summary>
-    public List<(FloorEdge Left, FloorEdge Right)> RunsOf(int slab) => runs[slab];
+    public ReadOnlySpan<(FloorEdge Left, FloorEdge Right)> RunsOf(int slab) => runs[slab];
 
     private static List<(FloorEdge Left, FloorEdge Right)> Runs(IEnumerable<FloorEdge> spanning, double y, int rooms, int polygons)
     {
@@ -100,13 +102,15 @@ internal sealed record FloorEdge(PlanPoint A, PlanPoint B, int Polygon)
     /// <inheritdoc cref="FarLeft"/>
     public static readonly FloorEdge FarRight = new(new(int.MaxValue, 0), new(int.MaxValue, 1), -1);
 
+    private readonly double slope = ((double)B.X - A.X) / ((double)B.Y - A.Y);
+
     public bool IsFar => Polygon < 0;
 
     public double LowY => Math.Min(A.Y, B.Y);
 
     public double HighY => Math.Max(A.Y, B.Y);
 
-    public double XAt(double y) => A.X + ((y - A.Y) * (((double)B.X - A.X) / ((double)B.Y - A.Y)));
+    public double XAt(double y) => A.X + ((y - A.Y) * slope);
 
     /// <summary>Whether it crosses another edge within both, neither of them along x.</summary>
     public bool Crosses(FloorEdge other) =>

@@ -34,12 +34,21 @@ internal sealed class FloorTerm
         shares = [.. Enumerable.Range(0, floors.Length + 1).Select(met => met == 0 ? 0 : (float)floorShare(met))];
     }
 
-    /// <summary>Scratch for one thread.</summary>
-    public sealed class Scratch
+    /// <summary>A floor that all paths from the transmitter meet, if it is solid there.</summary>
+    internal struct MetFloor(int floor, double share, int slab)
     {
+        public readonly int Floor = floor;
+        public readonly double Share = share;
+        public int Slab = slab;
+    }
+
+    /// <summary>Scratch for one thread.</summary>
+    public sealed class Scratch(FloorTerm term)
+    {
+        internal readonly List<MetFloor> Met = [];
         internal readonly List<(int First, int Last)> Found = [];
         internal readonly List<(int Column, int Floor)> Borders = [];
-        internal readonly List<bool> IsMet = [];
+        internal readonly bool[] IsMet = new bool[term.floors.Length];
 
         /// <summary>Runs of constant amount.</summary>
         public List<AmountRun> Amounts { get; } = [];
@@ -48,21 +57,31 @@ internal sealed class FloorTerm
         public List<FloorRun> Angles { get; } = [];
     }
 
+    /// <summary>Notes which floors paths from a transmitter to the grid meet.</summary>
+    public void Start(Position transmitter, Scratch scratch)
+    {
+        scratch.Met.Clear();
+        scratch.Amounts.Clear();
+        scratch.Angles.Clear();
+        for (int i = 0; i < floors.Length; i++)
+            if (floors[i].IsMetFrom(transmitter.Z)) scratch.Met.Add(new(i, floors[i].ShareFrom(transmitter), 0));
+    }
+
     /// <summary>Works out the runs of one row.</summary>
     public void FindRuns(Position transmitter, int row, Scratch scratch)
     {
+        if (scratch.Met.Count == 0) return;
         scratch.Amounts.Clear();
         scratch.Angles.Clear();
         scratch.Borders.Clear();
-        for (int i = 0; i < floors.Length; i++)
+        foreach (ref MetFloor met in CollectionsMarshal.AsSpan(scratch.Met))
         {
-            if (!floors[i].IsMetFrom(transmitter.Z)) continue;
             scratch.Found.Clear();
-            floors[i].AddRuns(transmitter, row, scratch.Found);
+            floors[met.Floor].AddRuns(transmitter, met.Share, row, ref met.Slab, scratch.Found);
             foreach ((int first, int last) in scratch.Found)
             {
-                scratch.Borders.Add((first, i));
-                scratch.Borders.Add((last + 1, i));
+                scratch.Borders.Add((first, met.Floor));
+                scratch.Borders.Add((last + 1, met.Floor));
             }
         }
 
@@ -71,16 +90,16 @@ internal sealed class FloorTerm
 
     private void LayOver(Scratch scratch)
     {
-        SortByColumn(CollectionsMarshal.AsSpan(scratch.Borders));
-        scratch.IsMet.Clear();
-        for (int i = 0; i < floors.Length; i++) scratch.IsMet.Add(item: false);
+        Span<(int Column, int Floor)> borders = CollectionsMarshal.AsSpan(scratch.Borders);
+        if (scratch.Met.Count > 1) SortByColumn(borders);
+        scratch.IsMet.AsSpan().Clear();
         int met = 0;
-        for (int i = 0; i < scratch.Borders.Count; i++)
+        for (int i = 0; i < borders.Length; i++)
         {
-            (int column, int floor) = scratch.Borders[i];
-            scratch.IsMet[floor] = !scratch.IsMet[floor];
-            met += scratch.IsMet[floor] ? 1 : -1;
-            if (met > 0 && scratch.Borders[i + 1].Column > column) AddRun(scratch, column, scratch.Borders[i + 1].Column - 1, met);
+            (int column, int floor) = borders[i];
+            bool isMet = scratch.IsMet[floor] ^= true;
+            met += isMet ? 1 : -1;
+            if (met > 0 && borders[i + 1].Column > column) AddRun(scratch, column, borders[i + 1].Column - 1, met);
         }
     }
 

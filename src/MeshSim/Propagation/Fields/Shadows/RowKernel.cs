@@ -32,10 +32,6 @@ internal static class RowKernel
     // Powers of two per decibel: log₂(10) / 10.
     private const float BitsPerDecibel = 0.33219281f;
 
-    private static readonly Vector256<int> UpOne = Vector256.Create(8, 0, 1, 2, 3, 4, 5, 6);
-    private static readonly Vector256<int> UpTwo = Vector256.Create(8, 8, 0, 1, 2, 3, 4, 5);
-    private static readonly Vector256<int> UpFour = Vector256.Create(8, 8, 8, 8, 0, 1, 2, 3);
-
     /// <summary>Distance term plus the running sum of channel 0.</summary>
     /// <param name="lossesDb">Set, padded.</param>
     /// <param name="cells">Difference row; left zero.</param>
@@ -122,18 +118,14 @@ internal static class RowKernel
         int[] table = channel.PackedLosses;
         for (int i = 0; i < lossesDb.Length; i += Lanes)
         {
-            // Borders of one channel are few: between them the count stays what it is.
-            bool isLevel = Vector256.LoadUnsafe(ref cell, (nuint)i) == Vector256<int>.Zero;
-            if (!isLevel) sum += RunningSum(ref Unsafe.Add(ref cell, i));
-            if (sum != Vector256<int>.Zero)
-            {
-                Vector256<float> projection = Vector256.MultiplyAddEstimate(Vector256.LoadUnsafe(ref x, (nuint)i), normalX, across);
-                Vector256<float> squaredCosine = projection * projection * Vector256.LoadUnsafe(ref inverse, (nuint)i);
-                Vector256<float> lossesOfCell = Vector256.ConvertToSingle(SumOfProducts(sum, LookUp(table, squaredCosine)));
-                Vector256.MultiplyAddEstimate(lossesOfCell, unit, Vector256.LoadUnsafe(ref to, (nuint)i)).StoreUnsafe(ref to, (nuint)i);
-            }
-
-            if (!isLevel) sum = Vector256.Shuffle(sum, Vector256.Create(7));
+            // Where neither is anything crossed nor does a border lie there is nothing to add.
+            if ((Vector256.LoadUnsafe(ref cell, (nuint)i) | sum) == Vector256<int>.Zero) continue;
+            Vector256<int> ofCells = RunningSum(ref Unsafe.Add(ref cell, i)), counts = ofCells + sum;
+            sum += Vector256.Shuffle(ofCells, Vector256.Create(7));
+            Vector256<float> projection = Vector256.MultiplyAddEstimate(Vector256.LoadUnsafe(ref x, (nuint)i), normalX, across);
+            Vector256<float> squaredCosine = projection * projection * Vector256.LoadUnsafe(ref inverse, (nuint)i);
+            Vector256<float> lossesOfCell = Vector256.ConvertToSingle(SumOfProducts(counts, LookUp(table, squaredCosine)));
+            Vector256.MultiplyAddEstimate(lossesOfCell, unit, Vector256.LoadUnsafe(ref to, (nuint)i)).StoreUnsafe(ref to, (nuint)i);
         }
     }
 
@@ -194,10 +186,11 @@ internal static class RowKernel
     {
         Vector256<int> sum = Vector256.LoadUnsafe(ref cells);
         Vector256<int>.Zero.StoreUnsafe(ref cells);
-        sum += Vector256.Shuffle(sum, UpOne);
-        sum += Vector256.Shuffle(sum, UpTwo);
-        sum += Vector256.Shuffle(sum, UpFour);
-        return sum;
+
+        // Each half of the vector first: there a shift is one instruction, across halves it takes two.
+        sum += Avx2.IsSupported ? Avx2.ShiftLeftLogical128BitLane(sum, 4) : Vector256.Shuffle(sum, Vector256.Create(8, 0, 1, 2, 8, 4, 5, 6));
+        sum += Avx2.IsSupported ? Avx2.ShiftLeftLogical128BitLane(sum, 8) : Vector256.Shuffle(sum, Vector256.Create(8, 8, 0, 1, 8, 8, 4, 5));
+        return sum + Vector256.Shuffle(sum, Vector256.Create(8, 8, 8, 8, 3, 3, 3, 3));
     }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]

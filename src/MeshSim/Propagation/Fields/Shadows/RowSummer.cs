@@ -24,7 +24,7 @@ internal sealed class RowSummer
     private readonly int[]?[] cells;
     private readonly bool[] isTouched;
     private readonly float[] lossesDb, alongX, squaredAlongX, inverses;
-    private readonly FloorTerm.Scratch floors = new();
+    private readonly FloorTerm.Scratch floors;
     private readonly List<ActiveLine>?[] active;
     private readonly List<(int Line, uint Rows)> doubts = [];
 
@@ -36,6 +36,7 @@ internal sealed class RowSummer
 
         // At least one cell beyond the last column, and no two rows of a strip at the same place of a 4 KB page.
         pitch = padded + 24;
+        floors = new(scene.Floors);
         cells = new int[scene.Channels.Count][];
         active = new List<ActiveLine>[scene.Channels.Count];
         isTouched = new bool[scene.Channels.Count];
@@ -52,6 +53,7 @@ internal sealed class RowSummer
             (alongX[column], squaredAlongX[column]) = ((float)metres, (float)(metres * metres));
         }
 
+        scene.Floors.Start(shadows.Transmitter, floors);
         foreach (List<ActiveLine>? lines in active) lines?.Clear();
         for (int strip = 0; strip < firstStrip; strip++) Activate(shadows, strip, firstStrip * ShadowLines.StripRows);
         for (int strip = firstStrip; strip < endStrip; strip++)
