@@ -21,6 +21,7 @@ internal static class MeshSimCommand
         meshsim links HOME                  who hears whom, through what
         meshsim map HOME --out FOLDER       where it is dark
         meshsim bands HOME --out FOLDER     what another band would make of it
+        meshsim hub HOME                    where the coordinator should go
         meshsim repeaters HOME              what to add, and where
         meshsim compare BEFORE AFTER        what a change of the home folder made better or worse
         meshsim record HOME                 what feeds each device, and how it comes out
@@ -51,6 +52,7 @@ internal static class MeshSimCommand
         Add(root, new LinksCommand(), LinksWork.Run, terminal);
         Add(root, new MapCommand(), MapWork.Run, terminal);
         Add(root, new BandsCommand(), BandsWork.Run, terminal);
+        Add(root, new HubCommand(), HubWork.Run, terminal);
         Add(root, new RepeatersCommand(), RepeatersWork.Run, terminal);
         Add(root, new CompareCommand(), CompareWork.Run, terminal);
         Add(root, new RecordCommand(), RecordWork.Run, terminal);

@@ -1,36 +1,34 @@
 using System.CommandLine;
 using MeshSim.Cli.Parsing;
-using MeshSim.Placement;
+using MeshSim.Quantities;
 
 namespace MeshSim.Cli.Commands;
 
 /// <summary>The shape of <c>repeaters</c>.</summary>
 internal sealed class RepeatersCommand : Command, IHasExample
 {
+    private static readonly ValidRange LadderRange = new(0, 20, "(repeaters)");
+
     /// <summary>Makes the shape.</summary>
     public RepeatersCommand()
         : base("repeaters", "The fewest mains repeaters with which every device has a reliable way, and where to plug them in")
     {
         Study.AddTo(this);
-        foreach (Option option in new Option[] { Ways, HoldStates, Out }) Options.Add(option);
+        foreach (Option option in new Option[] { Goals.Ways, Goals.HoldStates, Ladder, Out }) Options.Add(option);
     }
 
     /// <summary>Home, network, state, model, JSON.</summary>
     public StudyArguments Study { get; } = new();
 
-    /// <summary>How many ways each device gets.</summary>
-    public Option<long> Ways { get; } = new("--ways")
-    {
-        Description = "2: every device keeps a way when any one router or repeater is off; 1: every device has a way",
-        HelpName = "COUNT",
-        CustomParser = StrictNumber.Whole(PlacementGoals.WaysRange),
-        DefaultValueFactory = _ => PlacementGoals.OneWay.Ways,
-    };
+    /// <summary>Ways and states.</summary>
+    public GoalArguments Goals { get; } = new();
 
-    /// <summary>Whether states that must hold count.</summary>
-    public Option<bool> HoldStates { get; } = new("--hold-states")
+    /// <summary>How high the ladder goes.</summary>
+    public Option<long?> Ladder { get; } = new("--ladder")
     {
-        Description = "Every device that has power keeps a way in each state that must hold",
+        Description = "Also what each of the first COUNT repeaters buys: devices, second ways and floor",
+        HelpName = "COUNT",
+        CustomParser = result => StrictNumber.Whole(LadderRange)(result),
     };
 
     /// <summary>A file for the result.</summary>

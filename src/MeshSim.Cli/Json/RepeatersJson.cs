@@ -21,10 +21,14 @@ internal sealed record RepeatersJson(
     int LowerBound,
     int OutletsConsidered,
     ImmutableArray<RepeaterJson> Repeaters,
-    ImmutableArray<UnservedJson> Unserved)
+    ImmutableArray<UnservedJson> Unserved,
+    int Cost,
+    int CostBound,
+    ImmutableArray<KeptJson> KeptOn,
+    LadderJson? Ladder)
 {
     /// <summary>The record of a placement.</summary>
-    public static RepeatersJson Of(NetworkCoverage coverage, RepeaterPlacement placement) => new(
+    public static RepeatersJson Of(NetworkCoverage coverage, RepeaterPlacement placement, RepeaterLadder? ladder = null) => new(
         coverage.Home.Name,
         coverage.Model,
         coverage.State?.Name,
@@ -38,7 +42,11 @@ internal sealed record RepeatersJson(
         placement.LowerBound,
         placement.OutletsConsidered,
         [.. placement.Repeaters.Select(RepeaterJson.Of)],
-        [.. placement.Unserved.Select(u => new UnservedJson(u.Device.Value, u.Case.State, u.Case.Lost, u.Shortfall?.Value, u.BestRelay))]);
+        [.. placement.Unserved.Select(u => new UnservedJson(u.Device.Value, u.Case.State, u.Case.Lost, u.Shortfall?.Value, u.BestRelay))],
+        placement.Cost,
+        placement.CostBound,
+        [.. placement.KeptOn.Select(KeptJson.Of)],
+        ladder is null ? null : LadderJson.Of(ladder));
 }
 
 /// <summary>One recommended repeater.</summary>
@@ -68,14 +76,26 @@ internal sealed record RepeaterJson(
             outlet.HeightMetres,
             outlet.IsAssumed,
             [.. repeater.Serves.Select(id => id.Value)],
-            [.. repeater.ServesWhen.Select(when => new ServedCaseJson(when.Case.State, when.Case.Lost, [.. when.Devices.Select(id => id.Value)]))],
+            [.. repeater.ServesWhen.Select(ServedCaseJson.Of)],
             repeater.UplinkMargin.Value,
             repeater.DownlinkMargin.Value);
     }
 }
 
 /// <summary>The devices that cannot do without a repeater in a state, or when a router is lost.</summary>
-internal sealed record ServedCaseJson(string? State, string? Lost, ImmutableArray<string> Devices);
+internal sealed record ServedCaseJson(string? State, string? Lost, ImmutableArray<string> Devices)
+{
+    /// <summary>The record of a case.</summary>
+    public static ServedCaseJson Of(ServedCase when) => new(when.Case.State, when.Case.Lost, [.. when.Devices.Select(id => id.Value)]);
+}
+
+/// <summary>A mains device that stays powered when a state would turn it off.</summary>
+internal sealed record KeptJson(string Device, string? Switch, ImmutableArray<ServedCaseJson> ServesWhen, double UplinkMarginDb, double DownlinkMarginDb)
+{
+    /// <summary>The record of a device.</summary>
+    public static KeptJson Of(KeptDevice kept) => new(
+        kept.Device.Value, kept.Switch, [.. kept.ServesWhen.Select(ServedCaseJson.Of)], kept.UplinkMargin.Value, kept.DownlinkMargin.Value);
+}
 
 /// <summary>
 /// A device that no outlet can serve, everyday where neither state nor lost router is named; no shortfall when hops are what is

@@ -11,7 +11,7 @@ internal static class RepeaterWords
     /// <summary>The answer in one line: how many, whether that is enough, and whom no outlet serves.</summary>
     public static string Answer(NetworkCoverage coverage, RepeaterPlacement placement)
     {
-        bool isMet = CoverageWords.Unreached(coverage).IsEmpty && placement.Repeaters.IsEmpty && placement.ServesAll;
+        bool isMet = CoverageWords.Unreached(coverage).IsEmpty && placement.Repeaters.IsEmpty && placement.KeptOn.IsEmpty && placement.ServesAll;
         if (isMet) return $"No repeater is needed: every device has a reliable way already{Kept(placement)}.";
 
         if (coverage.Network.Radio.Topology == Topology.Star)
@@ -22,16 +22,23 @@ internal static class RepeaterWords
 
         string unserved = string.Join(", ", Named(placement).Select(u => $"{u.Device}{When(u.Case)} ({Lack(u)})"));
         string considered = $"{Figures.Counted(placement.OutletsConsidered, "outlet")} considered";
-        if (placement.Repeaters.IsEmpty) return $"No choice of outlets helps ({considered}): {unserved}.";
+        if (placement.Repeaters.IsEmpty && placement.KeptOn.IsEmpty) return $"No choice of outlets helps ({considered}): {unserved}.";
 
-        string places = string.Join("; ", placement.Repeaters.Select(r => Where(r.Outlet)));
         string proof = placement.IsProven
-            ? "fewer will not do"
+            ? placement.KeptOn.IsEmpty ? "fewer will not do" : "nothing cheaper will do"
             : FormattableString.Invariant($"at least {placement.LowerBound} are needed, and one fewer than here is not ruled out");
         bool servesEveryday = placement.Unserved.All(u => u.Case != default);
         string gain = servesEveryday ? "Every device then has a reliable way" : "Every device that can be served then has a reliable way";
         string left = placement.ServesAll ? "" : $" No outlet serves: {unserved}.";
-        return $"Add {Figures.Counted(placement.Repeaters.Length, "repeater")}: {places}. {gain}{Kept(placement)} ({proof}; {considered}).{left}";
+        return $"{Steps(placement)} {gain}{Kept(placement)} ({proof}; {considered}).{left}";
+    }
+
+    /// <summary>What to plug in and what to leave on.</summary>
+    private static string Steps(RepeaterPlacement placement)
+    {
+        string add = $"Add {Figures.Counted(placement.Repeaters.Length, "repeater")}: {string.Join("; ", placement.Repeaters.Select(r => Where(r.Outlet)))}.";
+        string keep = $"Keep powered: {string.Join("; ", placement.KeptOn.Select(kept => kept.Device.Value + (kept.Switch is { } manual ? $" (past {manual}: work for an electrician)" : "")))}.";
+        return placement.KeptOn.IsEmpty ? add : placement.Repeaters.IsEmpty ? keep : $"{add} {keep}";
     }
 
     /// <summary>A case, such as " in bedtime" or " when kettle-plug is off"; empty for everyday.</summary>

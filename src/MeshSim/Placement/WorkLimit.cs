@@ -17,4 +17,7 @@ public sealed record WorkLimit
 
     /// <summary>Nodes of the search tree per exact master.</summary>
     public int NodesPerRound { get; init; } = 500;
+
+    /// <summary>Masters per kind of coverage and rung of a ladder.</summary>
+    public int CoverageRounds { get; init; } = 60;
 }

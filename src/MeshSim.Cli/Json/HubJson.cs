@@ -1,0 +1,102 @@
+using System.Collections.Immutable;
+using MeshSim.Devices;
+using MeshSim.Placement;
+using MeshSim.Propagation;
+using MeshSim.Studies;
+
+namespace MeshSim.Cli.Json;
+
+/// <summary>Where the hub should go, as JSON.</summary>
+internal sealed record HubJson(
+    string Home,
+    ModelName Model,
+    string? State,
+    ImmutableArray<string> Networks,
+    double DesignMarginDb,
+    int Ways,
+    ImmutableArray<string> StatesHeld,
+    CostsJson Costs,
+    bool ServesAll,
+    bool IsProven,
+    int SitesConsidered,
+    ImmutableArray<HubSiteJson> Sites,
+    ImmutableArray<HubGroupJson> Apart)
+{
+    /// <summary>The record of a placement.</summary>
+    public static HubJson Of(Home home, StudyOptions options, HubPlacement hub) => new(
+        home.Name,
+        options.Model,
+        options.State?.Name,
+        Names(hub.Networks),
+        home.Parameters.DesignMargin.Value,
+        hub.Goals.Ways,
+        hub.StatesHeld,
+        new(home.Costs.Repeater, home.Costs.HubMove, home.Costs.SwitchGivenUp),
+        hub.ServesAll,
+        hub.Sites.All(site => site.IsProven),
+        hub.SitesConsidered,
+        [.. hub.Sites.Select(HubSiteJson.Of)],
+        [.. hub.Apart.Select(group => new HubGroupJson(Names(group.Networks), HubSiteJson.Of(group.Site)))]);
+
+    private static ImmutableArray<string> Names(ImmutableArray<NetworkName> names) => [.. names.Select(name => name.Value)];
+}
+
+/// <summary>What things cost, in the home's units.</summary>
+internal sealed record CostsJson(int Repeater, int HubMove, int SwitchGivenUp);
+
+/// <summary>Sticks that stand together.</summary>
+internal sealed record HubGroupJson(ImmutableArray<string> Networks, HubSiteJson Site);
+
+/// <summary>One site; no outlet where the hub is now.</summary>
+internal sealed record HubSiteJson(
+    string? Outlet,
+    string? Storey,
+    string? Room,
+    double? XMetres,
+    double? YMetres,
+    double? HeightMetres,
+    bool IsAssumed,
+    int Cost,
+    int LowerBound,
+    int Repeaters,
+    int Unserved,
+    double? WeakestMarginDb,
+    ImmutableArray<HubNetworkJson> Networks)
+{
+    /// <summary>The record of a site.</summary>
+    public static HubSiteJson Of(HubSite site) => new(
+        site.Outlet?.Id.Value,
+        site.Outlet?.Storey.Value,
+        site.Outlet?.Room?.Value,
+        site.Outlet?.Point.XMetres,
+        site.Outlet?.Point.YMetres,
+        site.Outlet?.HeightMetres,
+        site.Outlet?.IsAssumed == true,
+        site.Cost,
+        site.LowerBound,
+        site.Repeaters,
+        site.Unserved,
+        site.WeakestMargin?.Value,
+        [.. site.Networks.Select(HubNetworkJson.Of)]);
+}
+
+/// <summary>What one network needs with the hub at a site.</summary>
+internal sealed record HubNetworkJson(
+    string Network,
+    ImmutableArray<string> Repeaters,
+    ImmutableArray<string> KeptOn,
+    ImmutableArray<string> Unserved,
+    double? WeakestMarginDb,
+    int Cost,
+    int LowerBound)
+{
+    /// <summary>The record of a network.</summary>
+    public static HubNetworkJson Of(HubNetwork network) => new(
+        network.Network.Value,
+        [.. network.Repeaters.Select(outlet => outlet.Id.Value)],
+        [.. network.KeptOn.Select(device => device.Value)],
+        [.. network.Unserved.Select(device => device.Value)],
+        network.WeakestMargin?.Value,
+        network.Cost,
+        network.LowerBound);
+}

@@ -1,0 +1,52 @@
+using MeshSim.Devices;
+using MeshSim.Placement;
+using MeshSim.Studies;
+
+namespace MeshSim.Cli.Wording;
+
+/// <summary>The site of the hub in sentences.</summary>
+internal static class HubWords
+{
+    /// <summary>The answer in one line: where, what it takes, what is proven.</summary>
+    public static string Answer(HubPlacement hub)
+    {
+        HubSite best = hub.Best, present = hub.Present;
+        string proof = hub.Sites.All(site => site.IsProven)
+            ? $"no other of {Figures.Counted(hub.SitesConsidered, "site")} is better"
+            : $"better is not ruled out among {Figures.Counted(hub.SitesConsidered, "site")}";
+        string advice = best.Outlet is null
+            ? $"Leave the hub where it is: {Needs(best)}"
+            : $"Move the hub to {RepeaterWords.Where(best.Outlet)}: {Needs(best)}; where it is now, {Needs(present)}";
+        return $"{advice} ({proof}).";
+    }
+
+    /// <summary>What standing apart would bring; null when nothing.</summary>
+    public static string? Apart(HubPlacement hub)
+    {
+        if (!hub.IsApartBetter) return null;
+        var parts = hub.Apart.Select(group => $"{NameList.Spoken([.. group.Networks.Select(name => name.Value)])} {PlaceOf(group.Site)} ({Needs(group.Site)})");
+        return $"Sticks that stand apart do better: {string.Join("; ", parts)}.";
+    }
+
+    /// <summary>How the figures came about.</summary>
+    public static string Basis(Home home, StudyOptions options, HubPlacement hub)
+    {
+        string held = hub.StatesHeld.IsEmpty ? "" : $", holding in {NameList.Spoken(hub.StatesHeld)}";
+        string ways = hub.Goals.Ways > 1 ? ", with any one router or repeater off" : "";
+        string state = options.State is { } s ? $", state {s.Name}" : "";
+        return $"{(hub.Networks.Length == 1 ? "Network" : "Networks")} {NameList.Spoken([.. hub.Networks.Select(name => name.Value)])}, model {ModelWords.Of(options.Model)}, "
+            + $"design margin {home.Parameters.DesignMargin}{state}{held}{ways}; "
+            + FormattableString.Invariant($"a repeater costs {home.Costs.Repeater}, moving the hub {home.Costs.HubMove}, a switch given up {home.Costs.SwitchGivenUp}");
+    }
+
+    /// <summary>A site in words.</summary>
+    public static string PlaceOf(HubSite site) => site.Outlet is { } outlet ? $"at {RepeaterWords.Where(outlet)}" : "where it is";
+
+    private static string Needs(HubSite site)
+    {
+        int kept = site.Networks.Sum(network => network.KeptOn.Length);
+        string repeaters = site.Repeaters == 0 ? "no repeater" : Figures.Counted(site.Repeaters, "repeater");
+        string needs = repeaters + (kept == 0 ? "" : $" and {Figures.Counted(kept, "device")} kept powered") + FormattableString.Invariant($", cost {site.Cost}");
+        return site.Unserved == 0 ? needs : $"{needs}, {Figures.Counted(site.Unserved, "device")} without what is asked";
+    }
+}
