@@ -10,7 +10,7 @@ internal static class LadderTable
 {
     /// <summary>The ladder: bought at once, and a second line where buying one by one ends up elsewhere.</summary>
     public static Table Of(RepeaterLadder ladder) => new(
-        [new("Repeaters", true), new("Bought"), new("Devices", true), new("Two ways", true), new("Floor", true), new("Outlets")],
+        [new("Repeaters", true), new("Bought"), new("Devices", true), new("Two ways", true), new("Floor %", true), new("Outlets")],
         [.. ladder.Rungs.SelectMany(rung => Rows(ladder, rung))])
     {
         Notes =

@@ -15,6 +15,7 @@ public sealed class HelpTests
     [InlineData("bands")]
     [InlineData("links")]
     [InlineData("map")]
+    [InlineData("hub")]
     [InlineData("repeaters")]
     [InlineData("compare")]
     [InlineData("record")]

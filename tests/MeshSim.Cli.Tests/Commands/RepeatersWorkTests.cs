@@ -77,6 +77,40 @@ public sealed class RepeatersWorkTests
     }
 
     [Fact]
+    public async Task The_ladder_tells_what_each_repeater_buys()
+    {
+        Run run = await Run.Of("repeaters", Run.LongHouse, "--ladder", "4");
+
+        run.Code.Should().Be(0);
+        Approval.Verify(run.Output, "repeaters-long-house-ladder.txt");
+    }
+
+    [Fact]
+    public async Task Json_of_the_ladder_begins_with_none_and_never_falls()
+    {
+        Run run = await Run.Of("repeaters", Run.LongHouse, "--ladder", "4", "--json");
+
+        JsonElement[] rungs = [.. run.Json.GetProperty("ladder").GetProperty("rungs").EnumerateArray()];
+        rungs[0].GetProperty("repeaters").GetInt32().Should().Be(0);
+        rungs.Select(rung => rung.GetProperty("atOnce").GetProperty("reached").GetInt32()).Should().BeInAscendingOrder();
+        rungs.Should().OnlyContain(rung => rung.GetProperty("isProven").GetBoolean());
+        (await Run.Of("repeaters", Run.LongHouse, "--json")).Json.GetProperty("ladder").ValueKind.Should().Be(JsonValueKind.Null);
+    }
+
+    [Fact]
+    public async Task A_device_kept_powered_is_told_where_it_costs_less_than_a_repeater()
+    {
+        using TemporaryFolder folder = new();
+        foreach (string file in Directory.GetFiles(Run.SwitchedLamp)) File.Copy(file, Path.Combine(folder.Path, Path.GetFileName(file)));
+        File.AppendAllText(Path.Combine(folder.Path, "home.yaml"), "\ncosts: { repeater: 20, switch given up: 5 }\n");
+
+        Run run = await Run.Of("repeaters", folder.Path, "--network", "plugs", "--hold-states");
+
+        run.Code.Should().Be(0);
+        Approval.Verify(run.Output, "repeaters-switched-lamp-kept.txt");
+    }
+
+    [Fact]
     public async Task Three_ways_are_refused()
     {
         Run run = await Run.Of("repeaters", Run.LongHouse, "--ways", "3");

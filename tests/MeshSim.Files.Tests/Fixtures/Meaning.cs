@@ -9,7 +9,7 @@ internal static class Meaning
 {
     public static IEnumerable<string> Of(Home home) =>
     [
-        FormattableString.Invariant($"{home.Name} {home.Region} {home.Parameters}"),
+        FormattableString.Invariant($"{home.Name} {home.Region} {home.Parameters} {home.Costs}"),
         .. home.FloorPlan.Storeys.SelectMany(Of),
         .. home.Constructions.Values.OrderBy(item => item.Name.Value, StringComparer.Ordinal).Select(item =>
             FormattableString.Invariant($"{item.Name} {item.Use} {item.Spread} {item.Description} {item.Source} {string.Join(' ', item.Layers.Select(layer => FormattableString.Invariant($"{layer.Material.Name}:{layer.ThicknessMetres:0.######}")))} {string.Join(' ', item.Stated)}")),

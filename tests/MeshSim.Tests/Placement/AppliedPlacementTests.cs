@@ -55,7 +55,7 @@ public sealed class AppliedPlacementTests
         int withKept = 0, withStates = 0, withLosses = 0, clean = 0;
         for (int seed = 0; seed < Homes; seed++)
         {
-            Home home = WithStates(RandomHomes.Of(seed), seed);
+            Home home = HeldHomes.Of(seed);
             RepeaterPlacement placement = Place(home, Everything);
             NetworkRehearsal after = Rehearse(home, placement);
             HashSet<DeviceId> known = [.. home.Devices.Select(device => device.Id)];
@@ -68,7 +68,8 @@ public sealed class AppliedPlacementTests
             clean += placement.ServesAll && !placement.Repeaters.IsEmpty ? 1 : 0;
         }
 
-        new[] { withKept, withStates, withLosses, clean }.Should().OnlyContain(count => count > Homes / 40, "all kinds of answers must occur");
+        new[] { withStates, withLosses, clean }.Should().OnlyContain(count => count > Homes / 40, "all kinds of answers must occur");
+        withKept.Should().BePositive("devices must be kept powered where that is cheaper");
     }
 
     [Fact]
@@ -76,7 +77,7 @@ public sealed class AppliedPlacementTests
     {
         for (int seed = 0; seed < Homes; seed++)
         {
-            RepeaterPlacement placement = Place(WithStates(RandomHomes.Of(seed), seed), Everything);
+            RepeaterPlacement placement = Place(HeldHomes.Of(seed), Everything);
             placement.Repeaters.Should().NotContain(repeater => repeater.Serves.IsEmpty && repeater.ServesWhen.IsEmpty, "seed {0}", seed);
             placement.Repeaters.SelectMany(repeater => repeater.ServesWhen.SelectMany(when => when.Devices.Intersect(repeater.Serves))).Should().BeEmpty();
         }
@@ -140,21 +141,4 @@ public sealed class AppliedPlacementTests
         placement.Unserved.Where(unserved => unserved.Case.State is not null)
             .Where(unserved => !placement.Unserved.Any(other => other.Device == unserved.Device && other.Case == default))
             .Select(unserved => (unserved.Case.State!, unserved.Device.Value));
-
-    /// <summary>One state that takes a circuit of some outlets and devices, one that takes single devices; the coordinator stays on.</summary>
-    private static Home WithStates(Home home, int seed)
-    {
-        var random = new Random(seed);
-        DeviceId[] others = [.. home.Devices.Skip(1).Select(device => device.Id)];
-        return home with
-        {
-            Devices = [home.Devices[0], .. home.Devices.Skip(1).Select(device => device with { Circuit = random.Next(4) == 0 ? "ring" : null })],
-            Outlets = [.. home.Outlets.Select(outlet => outlet with { Circuit = random.Next(3) == 0 ? "ring" : null })],
-            States =
-            [
-                new() { Name = "fuse", CircuitsOff = ["ring"], MustHold = true },
-                new() { Name = "night", DevicesOff = [.. others.Where(_ => random.Next(3) == 0)], MustHold = true },
-            ],
-        };
-    }
 }

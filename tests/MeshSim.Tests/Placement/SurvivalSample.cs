@@ -42,6 +42,8 @@ internal sealed record SurvivalSample(ImmutableArray<ProblemSample> Situations, 
 
     public RepeaterSolution Solve(WorkLimit? limit = null) => RepeaterSolver.Solve([.. Situations.Zip(Off, SituationOf)], Ways, limit);
 
+    public RepeaterSolution SolveAt(ImmutableArray<int> costs) => RepeaterSolver.Solve([.. Situations.Zip(Off, SituationOf)], Ways, costs);
+
     /// <summary>The same without the last outlet.</summary>
     public SurvivalSample WithoutLastOutlet()
     {
