@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using MeshSim.Drawing.Inks;
 using MeshSim.Drawing.Layers;
 using MeshSim.Drawing.Legends;
-using MeshSim.Drawing.Palettes;
 using MeshSim.Drawing.Sheets;
 using MeshSim.FloorPlans;
 using MeshSim.Placement;

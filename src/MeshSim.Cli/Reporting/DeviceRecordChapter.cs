@@ -11,7 +11,7 @@ internal static class DeviceRecordChapter
     /// <summary>The chapter as HTML.</summary>
     public static string Of(ReportContent content, HtmlTables tables)
     {
-        ImmutableArray<DeviceRecord>[] networks = [.. content.Answers.Select(answer => RecordStudy.Of(answer.Rehearsal).ToImmutableArray())];
+        ImmutableArray<DeviceRecord>[] networks = [.. content.Answers.Select(answer => RecordStudy.Of(answer.Rehearsal))];
         ImmutableArray<string> removals = [.. networks.SelectMany(records => records).Select(DeviceRecordsTable.Removal).Distinct(StringComparer.Ordinal)];
         return $"<div class=\"caution\">\n{Html.List(RecordWords.Cautions)}</div>\n"
             + string.Concat(networks.Zip(content.Answers, (records, answer) =>

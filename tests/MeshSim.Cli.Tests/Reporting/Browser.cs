@@ -1,4 +1,5 @@
 using System.Diagnostics;
+using System.Globalization;
 using System.Net;
 using System.Text.Json;
 
@@ -31,7 +32,7 @@ internal sealed class Browser
             + "console.error=console.warn=(...words)=>troubles.push(words.join(' '));</script>";
         string heard = page.Replace("<head>", "<head>" + listen, StringComparison.Ordinal);
         string frame = $"""
-            <!DOCTYPE html><body><iframe width="{widthPixels}" height="800" style="border:0" srcdoc="{WebUtility.HtmlEncode(heard)}"></iframe>
+            <!DOCTYPE html><body><iframe width="{widthPixels.ToString(CultureInfo.InvariantCulture)}" height="800" style="border:0" srcdoc="{WebUtility.HtmlEncode(heard)}"></iframe>
             <script>
             addEventListener("load", () => {"{"}
               const view = document.querySelector("iframe").contentWindow;
