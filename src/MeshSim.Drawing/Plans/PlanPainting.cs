@@ -86,16 +86,13 @@ internal sealed class PlanPainting(PlanDraft draft, PlanColumn column, PlanLayou
 
     private static void DrawRemarks(PlanStorey plan, Pen pen)
     {
-        foreach (RemarkMark mark in plan.Remarks)
+        foreach (RemarkMark mark in plan.Remarks.Where(mark => mark.IsMoved))
         {
-            if (mark.IsMoved)
-            {
-                pen.Line(mark.TruePlace, mark.Centre, Tone.Unreached, 1.5f);
-                pen.Disc(mark.TruePlace, 3, Tone.Unreached);
-            }
-
-            DrawNumber(mark.Number, mark.IsError, mark.Centre, pen);
+            pen.Line(mark.TruePlace, mark.Centre, Tone.Unreached, 1.5f);
+            pen.Disc(mark.TruePlace, 3, Tone.Unreached);
         }
+
+        foreach (RemarkMark mark in plan.Remarks) DrawNumber(mark.Number, mark.IsError, mark.Centre, pen);
     }
 
     /// <summary>The number of a problem on a dark square, that of a notice in a ring.</summary>
