@@ -3,7 +3,6 @@ using System.Diagnostics;
 using MeshSim.Devices;
 using MeshSim.Mesh;
 using MeshSim.Placement;
-using MeshSim.Propagation;
 using MeshSim.Studies;
 
 namespace MeshSim.Benchmarks;
@@ -38,7 +37,7 @@ public static class PlacementTable
     private static void PrintRepeaters(TextWriter output, Home home, Network network, PlacementGoals goals, int seed)
     {
         ImmutableArray<State> held = goals.Held(home, everyday: null);
-        RepeaterSurvey survey = RepeaterSurvey.Of(home, network, new StateGraphs(home, network, ModelName.LogDistance), everyday: null, held);
+        RepeaterSurvey survey = RepeaterSurvey.Of(home, network, new StateGraphs(home, network, new StudyOptions().Model), everyday: null, held);
         RepeaterSolution solution = null!;
         string time = Timed(() => solution = RepeaterSolver.Solve(survey.Situations, goals.Ways, survey.CostsOf(home.Costs)));
         PrintLine(output, home, seed, network.Name.Value, goals, solution.Cost, solution.LowerBound, solution.Cuts, time);
@@ -48,7 +47,7 @@ public static class PlacementTable
     {
         HubPlacement hub = null!;
         string time = Timed(() => hub = HubStudy.Run(home, home.Networks, [], new() { Goals = goals }));
-        PrintLine(output, home, seed, $"hub, {hub.SitesConsidered} sites", goals, hub.Best.Cost, hub.Best.LowerBound, hub.Best.Networks.Sum(network => network.Cuts), time);
+        PrintLine(output, home, seed, FormattableString.Invariant($"hub, {hub.SitesConsidered} sites"), goals, hub.Best.Cost, hub.Best.LowerBound, hub.Best.Networks.Sum(network => network.Cuts), time);
     }
 
     private static void PrintLine(TextWriter output, Home home, int seed, string what, PlacementGoals goals, int cost, int bound, int cuts, string time)

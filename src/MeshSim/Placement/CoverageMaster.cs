@@ -14,6 +14,9 @@ internal sealed class CoverageMaster : IDisposable
     private const string Settings = "limits/absgap = 0.5\nlimits/gap = 0";
     private const double Half = 0.5;
 
+    // The solver keeps its constraints to 1e-6; a larger value here could only weaken a bound.
+    private const double SolverTolerance = 1e-3;
+
     private readonly Solver solver;
     private readonly Variable[] shares;
     private readonly Dictionary<CoverageItem, Variable> covered;
@@ -69,9 +72,6 @@ internal sealed class CoverageMaster : IDisposable
         int[] outlets = [.. Enumerable.Range(0, shares.Length).Where(outlet => shares[outlet].SolutionValue() > Half)];
         return (outlets, (int)Math.Floor(solver.Objective().BestBound() + SolverTolerance));
     }
-
-    // The solver keeps its constraints to 1e-6; a larger value here could only weaken a bound.
-    private const double SolverTolerance = 1e-3;
 
     /// <inheritdoc/>
     public void Dispose() => solver.Dispose();

@@ -111,21 +111,21 @@ internal sealed class CoverageProblem
 
     private static RepeaterProblem WithFloor(RepeaterProblem bare, ImmutableArray<FloorPatch> patches)
     {
-        int devices = bare.DeviceCount, first = devices + patches.Length;
+        int own = bare.DeviceCount, first = own + patches.Length;
         Decibels heard = bare.DesignMargin, unheard = new(double.NegativeInfinity);
         return new([.. bare.Relays, .. patches.Select(_ => false)], bare.Coordinator, bare.OutletCount, bare.HopLimit, bare.DesignMargin, Margin);
 
         Decibels Margin(int a, int b)
         {
             (int low, int high) = (Math.Min(a, b), Math.Max(a, b));
-            if (IsPatch(low)) return patches[low - devices].Heard[Old(high)] ? heard : unheard;
-            if (IsPatch(high)) return patches[high - devices].Heard[Old(low)] ? heard : unheard;
+            if (IsPatch(low)) return patches[low - own].Heard[Old(high)] ? heard : unheard;
+            if (IsPatch(high)) return patches[high - own].Heard[Old(low)] ? heard : unheard;
             return bare.Margin(Old(low), Old(high));
         }
 
-        bool IsPatch(int node) => node >= devices && node < first;
+        bool IsPatch(int node) => node >= own && node < first;
 
-        int Old(int node) => node < devices ? node : node - patches.Length;
+        int Old(int node) => node < own ? node : node - patches.Length;
     }
 }
 

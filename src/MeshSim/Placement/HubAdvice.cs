@@ -16,6 +16,7 @@ internal sealed class HubAdvice
     private readonly ImmutableArray<SiteNetwork> networks;
     private readonly PlacementCosts costs;
     private readonly int?[] places;
+    private readonly Dictionary<int, HubGroup> groups = [];
 
     /// <summary>Sets up.</summary>
     /// <param name="sites">Where the hub may go besides where it is.</param>
@@ -72,8 +73,6 @@ internal sealed class HubAdvice
             ? known
             : groups[set] = new([.. members.Select(network => network.Name)], BestOf(members, listed: 1)[0]);
     }
-
-    private readonly Dictionary<int, HubGroup> groups = [];
 
     private ImmutableArray<HubSite> BestOf(ImmutableArray<SiteNetwork> members, int listed)
     {

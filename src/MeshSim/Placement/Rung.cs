@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using MeshSim.Devices;
 
 namespace MeshSim.Placement;
 
