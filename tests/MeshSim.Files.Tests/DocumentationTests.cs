@@ -51,6 +51,15 @@ public sealed class DocumentationTests
         Page.Should().Contain(FormattableString.Invariant($"beyond {HomeFolder.LongestHomeFileBytes / 1024 / 1024} MB or {YamlTree.DeepestLevel} levels"));
     }
 
+    [Fact]
+    public void Stated_costs_are_those_of_the_code()
+    {
+        PlacementCosts costs = new();
+        Page.Should().Contain(FormattableString.Invariant($"plugged in; {PlacementCosts.RepeaterUnits.Min} to {PlacementCosts.RepeaterUnits.Max}, default {costs.Repeater} |"));
+        Page.Should().Contain(FormattableString.Invariant($"sticks in it; {PlacementCosts.OtherUnits.Min} to {PlacementCosts.OtherUnits.Max}, default {costs.HubMove} |"));
+        Page.Should().Contain(FormattableString.Invariant($"manual switch; {PlacementCosts.OtherUnits.Min} to {PlacementCosts.OtherUnits.Max}, default {costs.SwitchGivenUp} |"));
+    }
+
     // The fenced block that follows the name of its file on a line of its own.
     private static string Block(string name)
     {
