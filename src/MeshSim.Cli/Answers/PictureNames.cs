@@ -36,6 +36,9 @@ internal sealed class PictureNames
     /// <summary>The picture of a difference between a home before and after.</summary>
     public string Change(NetworkName network, StoreyName storey) => $"change_{networks[network]}_{storeys[storey]}.png";
 
+    /// <summary>The plan sheets of a storey.</summary>
+    public string Sheets(StoreyName storey) => $"sheets_{storeys[storey]}.pdf";
+
     /// <summary>The values of a network's maps.</summary>
     public string Values(NetworkName network) => $"margin_{networks[network]}.csv";
 

@@ -24,6 +24,7 @@ internal static class MeshSimCommand
         meshsim hub HOME                    where the coordinator should go
         meshsim repeaters HOME              what to add, and where
         meshsim compare BEFORE AFTER        what a change of the home folder made better or worse
+        meshsim sheets HOME --out FILE.pdf  plan sheets to scale for the wall
         meshsim record HOME                 what feeds each device, and how it comes out
         meshsim loss cavity-brick           what one wall costs
         """;
@@ -54,6 +55,7 @@ internal static class MeshSimCommand
         Add(root, new BandsCommand(), BandsWork.Run, terminal);
         Add(root, new HubCommand(), HubWork.Run, terminal);
         Add(root, new RepeatersCommand(), RepeatersWork.Run, terminal);
+        Add(root, new SheetsCommand(), SheetsWork.Run, terminal);
         Add(root, new CompareCommand(), CompareWork.Run, terminal);
         Add(root, new RecordCommand(), RecordWork.Run, terminal);
         Add(root, new LossCommand(), LossWork.Run, terminal);

@@ -23,7 +23,8 @@ internal sealed class ColumnLayer : ILayer
         }
     }
 
-    private static void DrawRow(ColumnRow row, PixelBox box, Pen pen)
+    /// <summary>Draws one row in its box.</summary>
+    public static void DrawRow(ColumnRow row, PixelBox box, Pen pen)
     {
         PixelBox sample = new(box.Left, box.Top, box.Left + SampleWidth, box.Bottom);
         switch (row)

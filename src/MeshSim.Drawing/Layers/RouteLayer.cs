@@ -26,12 +26,12 @@ internal sealed class RouteLayer : ILayer
     }
 
     /// <summary>A line from one place to another, short of both by what covers them, with an arrow a little past its middle.</summary>
-    public static void DrawLink(Pixel from, Pixel to, float fromReach, float toReach, Pen pen)
+    public static void DrawLink(Pixel from, Pixel to, float fromReach, float toReach, Pen pen, float dash = 0)
     {
         Pixel direction = from.DirectionTo(to);
         Pixel start = from.Along(direction, fromReach), end = to.Along(direction, -toReach);
         pen.Line(start, end, Tone.Plate, CasingWidth);
-        pen.Line(start, end, Tone.Route, Width);
+        pen.Line(start, end, Tone.Route, Width, dash);
 
         Pixel tip = start.Towards(end, 0.5f).Along(direction, ArrowLength / 2), foot = tip.Along(direction, -ArrowLength);
         Pixel across = new(direction.Y, -direction.X);

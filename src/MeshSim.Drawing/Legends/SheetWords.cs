@@ -62,7 +62,8 @@ internal sealed record SheetWords(string Title, string Subtitle, string Provenan
         return FormattableString.Invariant($"MeshSim {version.ToString(3)}, {radios}, {state}, grid {Lattice.ToMetres(grid.Step):0.###} m");
     }
 
-    private static string WordsFor(ModelName model) => model switch
+    /// <summary>A model in words.</summary>
+    public static string WordsFor(ModelName model) => model switch
     {
         ModelName.LogDistance => "log-distance with walls",
         ModelName.Detour => "log-distance with walls and a way round",

@@ -28,8 +28,7 @@ internal sealed record Marks(ImmutableArray<DeviceMark> Devices, ImmutableArray<
                 .Where(row => row.repeater.Outlet.Storey == storey)
                 .Select(row => placer.Place(MarkOf(row.repeater, row.index + 1, layout.Projection))),
         ];
-        Dictionary<DeviceId, Standing> standings = coverage.Devices.ToDictionary(
-            reach => reach.Device, reach => reach.IsReached ? Standing.Reached : Standing.Unreached);
+        Dictionary<DeviceId, Standing> standings = StandingsOf(coverage);
         Device[] devices = [.. coverage.Home.DevicesOf(coverage.Network).Where(device => device.Storey == storey)];
         Dictionary<DeviceId, DeviceMark> placed = devices
             .OrderByDescending(device => device.Id == coverage.Network.Coordinator)
@@ -37,6 +36,28 @@ internal sealed record Marks(ImmutableArray<DeviceMark> Devices, ImmutableArray<
             .ToDictionary(mark => mark.Device.Id);
         return new([.. devices.Select(device => placed[device.Id])], [.. repeaters]);
     }
+
+    /// <summary>The devices of several networks on one plan; coordinators are placed first, the others in the order of their networks.</summary>
+    /// <param name="storey">The storey.</param>
+    /// <param name="coverages">The networks.</param>
+    /// <param name="projection">From the plan to the sheet.</param>
+    /// <param name="frame">The part of the sheet that shows the plan; devices outside are left out.</param>
+    public static ImmutableArray<DeviceMark> OnPlan(StoreyName storey, ImmutableArray<NetworkCoverage> coverages, Projection projection, PixelBox frame)
+    {
+        var placer = new MarkPlacer(frame);
+        DeviceMark[] marks =
+        [
+            .. from coverage in coverages
+               let standings = StandingsOf(coverage)
+               from device in coverage.Home.DevicesOf(coverage.Network)
+               where device.Storey == storey && frame.Holds(PixelBox.About(projection.ToPixel(device.Point), 0, 0))
+               select MarkOf(device, StandingOf(device, coverage, standings), projection),
+        ];
+        return [.. marks.OrderByDescending(mark => mark.Device.Role == Role.Coordinator).Select(placer.Place)];
+    }
+
+    private static Dictionary<DeviceId, Standing> StandingsOf(NetworkCoverage coverage) => coverage.Devices.ToDictionary(
+        reach => reach.Device, reach => reach.IsReached ? Standing.Reached : Standing.Unreached);
 
     private static Standing StandingOf(Device device, NetworkCoverage coverage, Dictionary<DeviceId, Standing> standings)
     {

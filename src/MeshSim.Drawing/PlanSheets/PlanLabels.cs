@@ -1,0 +1,103 @@
+using System.Collections.Immutable;
+using MeshSim.Drawing.Inks;
+using MeshSim.Drawing.Labels;
+using MeshSim.Drawing.Routes;
+using MeshSim.Drawing.Sheets;
+using MeshSim.Drawing.Symbols;
+using MeshSim.Drawing.Walls;
+using MeshSim.FloorPlans;
+using MeshSim.FloorPlans.Geometry;
+using MeshSim.Studies;
+
+namespace MeshSim.Drawing.PlanSheets;
+
+/// <summary>The lettering of a plan: numbers of devices with the letters of their circuits, names of rooms, links to other storeys.</summary>
+internal sealed class PlanLabels
+{
+    /// <summary>A number over a wall cannot be read; over a route it can.</summary>
+    private const float OverWallCost = 40, OverRouteCost = 3;
+
+    private readonly SheetSubject _subject;
+    private readonly Storey _storey;
+    private readonly PlanDrawing _plan;
+    private readonly Ink _ink;
+    private readonly LabelPlacer _placer;
+
+    private PlanLabels(SheetSubject subject, Storey storey, PlanDrawing plan, Ink ink)
+    {
+        (_subject, _storey, _plan, _ink) = (subject, storey, plan, ink);
+        _placer = new(
+            plan.Frame,
+            [.. plan.Devices.Select(mark => mark.Box), .. plan.Outlets.Select(outlet => PlanPainter.OutletBox(outlet.Place))],
+            [.. storey.Walls.SelectMany(WallLines), .. plan.Routes.SelectMany(RouteLine)]);
+    }
+
+    /// <summary>The labels, the most important first; what finds no place is left out.</summary>
+    public static ImmutableArray<PlacedLabel> Of(SheetSubject subject, Storey storey, PlanDrawing plan, Ink ink)
+    {
+        var labels = new PlanLabels(subject, storey, plan, ink);
+        return
+        [
+            .. plan.Devices.Select(labels.Number)
+                .Concat(storey.Rooms.Select(labels.Room))
+                .Concat(subject.Coverages.SelectMany(coverage => RouteLines.On(storey.Name, coverage).Stubs.Select(stub => labels.Stub(coverage, stub))))
+                .Concat(storey.Objects.Select(thing => labels.Inside(thing.Name, thing.Footprint)))
+                .Concat(MapContents.StairwellsOf(subject.Home.FloorPlan, storey).Select(hole => labels.Inside(hole.LeadsDown ? "stairs down" : "stairs up", hole.Outline)))
+                .Concat(plan.Outlets.Select(labels.Outlet))
+                .OfType<PlacedLabel>(),
+        ];
+    }
+
+    private PlacedLabel? Number(DeviceMark mark)
+    {
+        string text = FormattableString.Invariant($"{_subject.Numbers[mark.Device.Id]}{_subject.LetterOf(mark.Device.Circuit)}");
+        return Place(LabelKind.Device, mark.Device.Id.Value, new(text, TextStyle.StrongLabel, Tone.Text), (width, height) => LabelPlaces.Beside(mark.Box, mark.Centre, width, height));
+    }
+
+    private PlacedLabel? Room(Room room) =>
+        Place(LabelKind.Room, room.Name.Value, new(room.Name.Value, TextStyle.Room, Tone.Text), (width, height) =>
+            LabelPlaces.Inside(room.Outline, _plan.Projection, width, height, rim: 6))
+        ?? Inside(room.Name.Value, room.Outline);
+
+    private PlacedLabel? Stub(NetworkCoverage coverage, StoreyStub stub)
+    {
+        if (_plan.Devices.FirstOrDefault(mark => mark.Device.Id == stub.Here) is not { } here) return null;
+        Devices.Device other = coverage.Home.Devices.First(device => device.Id == stub.Others[0]);
+        Pixel direction = here.TruePlace.DirectionTo(_plan.Projection.ToPixel(other.Point));
+        string numbers = string.Join(", ", stub.Others.Select(id => _subject.Numbers[id]).Order());
+        LabelLine line = new($"{(stub.IsUp ? "▲" : "▼")} {numbers}", TextStyle.Label, Tone.Route);
+        return Place(
+            LabelKind.Stub, coverage.Network.Name.Value, line,
+            (width, height) => LabelPlaces.AtStub(here.Centre, direction, Mark.Radius, width, height), leaderPointsBack: !stub.IsOutgoing);
+    }
+
+    private PlacedLabel? Inside(string name, Polygon outline) =>
+        Place(LabelKind.Object, name, new(name, TextStyle.Small, Tone.Quiet), (width, height) => LabelPlaces.Inside(outline, _plan.Projection, width, height, rim: 1));
+
+    private PlacedLabel? Outlet((Devices.Outlet Outlet, Pixel Place) outlet)
+    {
+        string letter = _subject.LetterOf(outlet.Outlet.Circuit);
+        PixelBox box = PlanPainter.OutletBox(outlet.Place);
+        return letter.Length == 0
+            ? null
+            : Place(LabelKind.Object, outlet.Outlet.Id.Value, new(letter, TextStyle.Small, Tone.Quiet), (width, height) =>
+                LabelPlaces.Beside(box, outlet.Place, width, height).Where(place => place.LeaderFrom is null));
+    }
+
+    private PlacedLabel? Place(LabelKind kind, string key, LabelLine line, Func<float, float, IEnumerable<LabelPlace>> places, bool leaderPointsBack = false)
+    {
+        float width = MathF.Ceiling(_ink.WidthOf(line.Text, line.Style)) + (2 * MapLabels.PadX), height = line.Style.LineHeight + (2 * MapLabels.PadY);
+        return _placer.Place(new() { Kind = kind, Key = key, Lines = [line], Places = places(width, height), LeaderPointsBack = leaderPointsBack });
+    }
+
+    private IEnumerable<(Pixel Start, Pixel End, float Cost)> WallLines(Wall wall)
+    {
+        WallRun run = WallRun.Of(wall, _subject.Home, _plan.Projection);
+        float half = run.ThicknessPixels / 2;
+        foreach (float across in new[] { -half, 0, half })
+            yield return (run.At(-half, across), run.At(run.LengthPixels + half, across), OverWallCost);
+    }
+
+    private IEnumerable<(Pixel Start, Pixel End, float Cost)> RouteLine((RouteLine Line, float Dash) route) =>
+        _plan.PlaceOf(route.Line.From) is { } from && _plan.PlaceOf(route.Line.To) is { } to ? [(from, to, OverRouteCost)] : [];
+}
