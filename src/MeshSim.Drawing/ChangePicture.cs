@@ -17,14 +17,15 @@ public static class ChangePicture
     /// <param name="changes">The network before and after.</param>
     /// <param name="map">One of its maps.</param>
     /// <param name="size">How large.</param>
-    /// <returns>The picture as a PNG file.</returns>
+    /// <param name="format">Which kind of file.</param>
+    /// <returns>The picture as a file.</returns>
     /// <exception cref="ArgumentException">The sheet would be too large.</exception>
-    public static byte[] Png(NetworkChanges changes, MarginChange map, PictureSize size)
+    public static byte[] Draw(NetworkChanges changes, MarginChange map, PictureSize size, PictureFormat format)
     {
         ArgumentNullException.ThrowIfNull(changes);
         ArgumentNullException.ThrowIfNull(map);
         using var ink = new Ink();
-        return SheetPainter.Png(ContentsOf(changes, map, size, ink), Layers, ink);
+        return SheetPainter.Of(ContentsOf(changes, map, size, ink), Layers, ink).File(format);
     }
 
     /// <summary>Decides what the picture shows: the building and the devices as they are after.</summary>

@@ -51,11 +51,11 @@ public sealed class ChangePictureTests
     [Fact]
     public void The_picture_is_the_same_each_time()
     {
-        byte[] png = ChangePicture.Png(Changes, MapOf(15, 30), PictureSize.OfScale(45));
+        byte[] png = ChangePicture.Draw(Changes, MapOf(15, 30), PictureSize.OfScale(45), PictureFormat.Png);
 
         using SKBitmap bitmap = SKBitmap.Decode(png);
         bitmap.Pixels.Should().Contain(new DifferenceScale().Classes[^2].Colour);
-        ChangePicture.Png(Changes, MapOf(15, 30), PictureSize.OfScale(45)).Should().Equal(png);
+        ChangePicture.Draw(Changes, MapOf(15, 30), PictureSize.OfScale(45), PictureFormat.Png).Should().Equal(png);
     }
 
     private static MarginChange MapOf(float before, float after)

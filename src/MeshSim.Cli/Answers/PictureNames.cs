@@ -34,7 +34,7 @@ internal sealed class PictureNames
         $"difference_{networks[bands.First.Network.Name]}_{networks[bands.Second.Network.Name]}_{storeys[map.Storey]}{Extension(format)}";
 
     /// <summary>The picture of a difference between a home before and after.</summary>
-    public string Change(NetworkName network, StoreyName storey) => $"change_{networks[network]}_{storeys[storey]}.png";
+    public string Change(NetworkName network, StoreyName storey, PictureFormat format) => $"change_{networks[network]}_{storeys[storey]}{Extension(format)}";
 
     /// <summary>The plan sheets of a storey.</summary>
     public string Sheets(StoreyName storey) => $"sheets_{storeys[storey]}.pdf";

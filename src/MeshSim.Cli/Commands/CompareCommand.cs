@@ -14,6 +14,7 @@ internal sealed class CompareCommand : Command, IHasExample
         foreach (Option option in new Option[] { Study.Network, Study.Model, Study.Json }) Options.Add(option);
         Grid.AddTo(this);
         Options.Add(Out);
+        Picture.AddTo(this);
     }
 
     /// <summary>The home before.</summary>
@@ -34,6 +35,9 @@ internal sealed class CompareCommand : Command, IHasExample
         Description = "Write a picture of the difference for each network and storey into a folder, replaced only when the new one is complete",
         HelpName = "FOLDER",
     };
+
+    /// <summary>The kind of picture.</summary>
+    public PictureArguments Picture { get; } = new();
 
     /// <inheritdoc/>
     public string Example => "meshsim compare floorplans/quay-terrace out/with-repeaters --network plugs --out out/change";

@@ -32,28 +32,35 @@ internal static class CompareWork
         Refuse(before, after, options);
         ImmutableArray<NetworkName> networks = Chosen(before, after, parsed.GetValue(shape.Study.Network));
         var names = new PictureNames(after);
-        HomeComparison comparison = Steps.Show(terminal, step => new HomeComparison(
-            before, after, options, CompareStudy.Changes(before, after), [.. networks.Select(network => Compare(before, after, network, options, folder, names, step))]));
+        PictureFormat format = shape.Picture.Of(parsed);
+        HomeComparison comparison = Steps.Show(terminal, step =>
+        {
+            var networkChanges = ImmutableArray.CreateBuilder<NetworkChanges>();
+            foreach (NetworkName network in networks)
+            {
+                step($"Comparing {network}");
+                networkChanges.Add(CompareStudy.Network(before, after, network, options));
+                if (folder is not null) Fill(folder, networkChanges[^1], names, format, step);
+            }
+
+            return new HomeComparison(before, after, options, CompareStudy.Changes(before, after), networkChanges.ToImmutable());
+        });
         folder?.Complete();
         terminal.Output.Write(parsed.GetValue(shape.Study.Json)
-            ? JsonText.Of(CompareJson.Of(comparison, folder is null ? null : names))
+            ? JsonText.Of(CompareJson.Of(comparison, folder is null ? null : names, format))
             : CompareText.Of(comparison, terminal.Width));
         if (folder is not null) terminal.Error.Write($"The pictures are in {path}\n");
         return comparison.IsWorse ? ExitCode.GoalNotMet : ExitCode.Done;
     }
 
-    private static NetworkChanges Compare(
-        Home before, Home after, NetworkName network, StudyOptions options, StagedFolder? folder, PictureNames names, Action<string> step)
+    private static void Fill(StagedFolder folder, NetworkChanges changes, PictureNames names, PictureFormat format, Action<string> step)
     {
-        step($"Comparing {network}");
-        NetworkChanges changes = CompareStudy.Network(before, after, network, options);
-        foreach (MarginChange map in folder is null ? [] : changes.Maps)
+        NetworkName network = changes.After.Coverage.Network.Name;
+        foreach (MarginChange map in changes.Maps)
         {
             step($"Picture of {network}, {map.Storey}");
-            folder!.Add(names.Change(network, map.Storey), ChangePicture.Png(changes, map, PictureSize.Default));
+            folder.Add(names.Change(network, map.Storey, format), ChangePicture.Draw(changes, map, PictureSize.Default, format));
         }
-
-        return changes;
     }
 
     /// <summary>Refuses homes that have nothing in common, and grids that no machine would finish.</summary>

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using MeshSim.Cli.Answers;
+using MeshSim.Drawing;
 using MeshSim.Mesh;
 using MeshSim.Mesh.Outages;
 using MeshSim.Propagation;
@@ -21,7 +22,8 @@ internal sealed record CompareJson(
     /// <summary>The record of a comparison.</summary>
     /// <param name="comparison">The comparison.</param>
     /// <param name="names">How its pictures are called, or null when none was asked for.</param>
-    public static CompareJson Of(HomeComparison comparison, PictureNames? names) => new(
+    /// <param name="format">Which kind of file they are.</param>
+    public static CompareJson Of(HomeComparison comparison, PictureNames? names, PictureFormat format) => new(
         comparison.Before.Name,
         comparison.After.Name,
         comparison.Options.Model,
@@ -29,7 +31,7 @@ internal sealed record CompareJson(
         comparison.After.Parameters.DesignMargin.Value,
         comparison.IsWorse,
         HomeChangesJson.Of(comparison.Changes),
-        [.. comparison.Networks.Select(network => NetworkChangesJson.Of(network, names))]);
+        [.. comparison.Networks.Select(network => NetworkChangesJson.Of(network, names, format))]);
 }
 
 /// <summary>What somebody changed.</summary>
@@ -67,10 +69,10 @@ internal sealed record NetworkChangesJson(
     ImmutableArray<RoomChangeJson> Rooms)
 {
     /// <summary>The record of a network.</summary>
-    public static NetworkChangesJson Of(NetworkChanges network, PictureNames? names) => new(
+    public static NetworkChangesJson Of(NetworkChanges network, PictureNames? names, PictureFormat format) => new(
         network.After.Coverage.Network.Name.Value,
         network.IsWorse,
-        names is null ? [] : [.. network.Maps.Select(map => names.Change(network.After.Coverage.Network.Name, map.Storey))],
+        names is null ? [] : [.. network.Maps.Select(map => names.Change(network.After.Coverage.Network.Name, map.Storey, format))],
         [.. network.Devices.Select(DeviceChangeJson.Of)],
         [.. network.Outages.Select(OutageChangeJson.Of)],
         [.. network.Rooms.Select(RoomChangeJson.Of)]);

@@ -43,10 +43,10 @@ internal static class DeviceRecordsTable
 
     private static string FedBy(DeviceRecord record)
     {
-        if (record.Device.Power == PowerSource.Battery) return RecordWords.Power(record.Device.Power);
+        if (record.Device.Power == PowerSource.Battery) return DeviceWords.Of(record.Device.Power);
         string circuit = record is { Device.Circuit: { } known, IsolatedAt: null } ? known : RecordWords.Circuit(record); // What is not on record stands above the table, once.
         string manual = record.Device.SwitchedBy is { } switchedBy ? $"; switch: {switchedBy}" : "";
-        return $"{RecordWords.Power(record.Device.Power)}; {circuit}{manual}";
+        return $"{DeviceWords.Of(record.Device.Power)}; {circuit}{manual}";
     }
 
     private static string Ways(DeviceRecord record)

@@ -30,9 +30,23 @@ internal sealed class RouteLayer : ILayer
     {
         Pixel direction = from.DirectionTo(to);
         Pixel start = from.Along(direction, fromReach), end = to.Along(direction, -toReach);
+        DrawStroke(from, to, fromReach, toReach, pen, dash);
+        DrawArrow(start, end, pen);
+    }
+
+    /// <summary>The line alone.</summary>
+    public static void DrawStroke(Pixel from, Pixel to, float fromReach, float toReach, Pen pen, float dash)
+    {
+        Pixel direction = from.DirectionTo(to);
+        Pixel start = from.Along(direction, fromReach), end = to.Along(direction, -toReach);
         pen.Line(start, end, Tone.Plate, CasingWidth);
         pen.Line(start, end, Tone.Route, Width, dash);
+    }
 
+    /// <summary>The arrow alone, a little past the middle of a line.</summary>
+    public static void DrawArrow(Pixel start, Pixel end, Pen pen)
+    {
+        Pixel direction = start.DirectionTo(end);
         Pixel tip = start.Towards(end, 0.5f).Along(direction, ArrowLength / 2), foot = tip.Along(direction, -ArrowLength);
         Pixel across = new(direction.Y, -direction.X);
         Pixel[] arrow = [tip, foot.Along(across, ArrowHalfWidth), foot.Along(across, -ArrowHalfWidth)];

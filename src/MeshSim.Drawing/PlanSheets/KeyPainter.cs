@@ -3,7 +3,6 @@ using MeshSim.Drawing.Inks;
 using MeshSim.Drawing.Layers;
 using MeshSim.Drawing.Legends;
 using MeshSim.Drawing.Sheets;
-using MeshSim.Drawing.Walls;
 
 namespace MeshSim.Drawing.PlanSheets;
 
@@ -11,7 +10,7 @@ namespace MeshSim.Drawing.PlanSheets;
 internal static class KeyPainter
 {
     /// <summary>What a sample takes before its text, pixels.</summary>
-    public const float SampleWidth = 104;
+    private const float SampleWidth = 104;
 
     /// <summary>Draws one column of the key.</summary>
     public static void Draw(KeyColumn column, Pen pen)
@@ -60,12 +59,6 @@ internal static class KeyPainter
                 pen.Text(circuit.Letter, new(box.Left, box.Top + KeyTable.LineHeight - 3), KeyTable.HeadStyle, Tone.Text);
                 for (int line = 0; line < circuit.Lines.Length; line++)
                     pen.Text(circuit.Lines[line], new(box.Left + KeyTable.NumberWidth, box.Top + ((line + 1) * KeyTable.LineHeight) - 3), KeyTable.Style, Tone.Text);
-                break;
-            case KeyWallRow walls:
-                var run = new WallRun(new(box.Left, box.Top + 9), new(1, 0), SampleWidth - 14, ThicknessPixels: 9);
-                WallStyles.Draw(walls.Style, run, 0, run.LengthPixels, pen);
-                for (int line = 0; line < walls.Lines.Length; line++)
-                    pen.Text(walls.Lines[line], new(box.Left + SampleWidth, box.Top + ((line + 1) * KeyTable.LineHeight) - 2), KeyTable.Style, Tone.Text);
                 break;
             case KeyOutletRow:
                 PlanPainter.DrawOutlet(new(box.Left + 22, box.Centre.Y), pen);

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using MeshSim.Drawing.Legends;
-using MeshSim.Drawing.Walls;
 
 namespace MeshSim.Drawing.PlanSheets;
 
@@ -21,11 +20,6 @@ internal sealed record KeyDeviceRow(int Number, ImmutableArray<ImmutableArray<st
 /// <param name="Letter">Its letter on every sheet.</param>
 /// <param name="Lines">Its name and where it is isolated.</param>
 internal sealed record KeyCircuitRow(string Letter, ImmutableArray<string> Lines) : ColumnRow((KeyTable.LineHeight * Lines.Length) + 3);
-
-/// <summary>How walls of some constructions are drawn.</summary>
-/// <param name="Style">The style.</param>
-/// <param name="Lines">The constructions.</param>
-internal sealed record KeyWallRow(WallStyle Style, ImmutableArray<string> Lines) : ColumnRow((KeyTable.LineHeight * Lines.Length) + 8);
 
 /// <summary>A socket-outlet that no device is plugged into.</summary>
 internal sealed record KeyOutletRow() : ColumnRow(26);

@@ -3,7 +3,6 @@ using MeshSim.Devices;
 using MeshSim.Drawing.Inks;
 using MeshSim.Drawing.Legends;
 using MeshSim.Drawing.Routes;
-using MeshSim.Drawing.Walls;
 using MeshSim.FloorPlans;
 using MeshSim.Studies;
 
@@ -39,7 +38,7 @@ internal static class KeyTable
             .. here.Length == 0 ? [] : ImmutableArray.Create<ColumnRow>(new KeyHeadRow()),
             .. subject.Coverages.SelectMany(coverage => Network(subject, coverage, storey, ink)),
             .. Circuits(subject, storey, here, ink),
-            .. Walls(subject, storey, ink),
+            .. WallLegend.Of(subject.Home, [storey], PlanSheetLayout.KeyWidth, ink),
             .. Signs(subject, storey, here),
         ];
     }
@@ -70,18 +69,6 @@ internal static class KeyTable
         {
             string isolated = subject.IsolationOf(circuit) is { } at ? $"isolated at: {at}" : "where it is isolated is not on record";
             yield return new KeyCircuitRow(subject.LetterOf(circuit), Lines($"{circuit}: {isolated}", PlanSheetLayout.KeyWidth - NumberWidth - CellGap, ink));
-        }
-    }
-
-    private static IEnumerable<ColumnRow> Walls(SheetSubject subject, Storey storey, Ink ink)
-    {
-        var styles = storey.Walls.Select(wall => wall.Construction).Distinct()
-            .GroupBy(construction => WallStyles.Of(construction, subject.Home)).OrderBy(group => group.Key).ToList();
-        if (styles.Count > 0) yield return new HeadingRow("Walls");
-        foreach (var style in styles)
-        {
-            string names = string.Join(", ", style.Select(construction => construction.Value).Order(StringComparer.Ordinal));
-            yield return new KeyWallRow(style.Key, Lines(names, PlanSheetLayout.KeyWidth - KeyPainter.SampleWidth - CellGap, ink));
         }
     }
 

@@ -21,15 +21,17 @@ internal sealed class PlanLabels
     private readonly Storey _storey;
     private readonly PlanDrawing _plan;
     private readonly Ink _ink;
+    private readonly Obstacle[] _walls;
     private readonly LabelPlacer _placer;
 
     private PlanLabels(SheetSubject subject, Storey storey, PlanDrawing plan, Ink ink)
     {
         (_subject, _storey, _plan, _ink) = (subject, storey, plan, ink);
+        _walls = [.. storey.Walls.Select(ObstacleOf)];
         _placer = new(
             plan.Frame,
             [.. plan.Devices.Select(mark => mark.Box), .. plan.Outlets.Select(outlet => PlanPainter.OutletBox(outlet.Place))],
-            [.. storey.Walls.SelectMany(WallLines), .. plan.Routes.SelectMany(RouteLine)]);
+            [.. _walls, .. plan.Routes.Select(route => new Obstacle(plan.PlaceOf(route.From), plan.PlaceOf(route.To), OverRouteCost))]);
     }
 
     /// <summary>The labels, the most important first; what finds no place is left out.</summary>
@@ -55,14 +57,25 @@ internal sealed class PlanLabels
     }
 
     private PlacedLabel? Room(Room room) =>
-        Place(LabelKind.Room, room.Name.Value, new(room.Name.Value, TextStyle.Room, Tone.Text), (width, height) =>
-            LabelPlaces.Inside(room.Outline, _plan.Projection, width, height, rim: 6))
-        ?? Inside(room.Name.Value, room.Outline);
+        InRoom(room, TextStyle.Room) ?? InRoom(room, TextStyle.Small) ?? BesideRoom(room);
+
+    private PlacedLabel? InRoom(Room room, TextStyle style) =>
+        Place(LabelKind.Room, room.Name.Value, new(room.Name.Value, style, Tone.Text), (width, height) =>
+            LabelPlaces.Inside(room.Outline, _plan.Projection, width, height, rim: 3).Where(place => !_walls.Any(wall => wall.IsUnder(place.Box))));
+
+    /// <summary>Outside with a line into the room; a name that does not find a place there either is left out.</summary>
+    private PlacedLabel? BesideRoom(Room room)
+    {
+        Pixel[] corners = _plan.Projection.ToPixels(room.Outline);
+        Pixel middle = new(corners.Average(p => p.X), corners.Average(p => p.Y));
+        return Place(LabelKind.Room, room.Name.Value, new(room.Name.Value, TextStyle.Small, Tone.Text), (width, height) =>
+            LabelPlaces.Beside(PixelBox.About(middle, 0, 0), middle, width, height).Where(place => place.LeaderFrom is not null && !_walls.Any(wall => wall.IsUnder(place.Box))));
+    }
 
     private PlacedLabel? Stub(NetworkCoverage coverage, StoreyStub stub)
     {
         if (_plan.Devices.FirstOrDefault(mark => mark.Device.Id == stub.Here) is not { } here) return null;
-        Devices.Device other = coverage.Home.Devices.First(device => device.Id == stub.Others[0]);
+        Devices.Device other = _subject.Device(stub.Others[0]);
         Pixel direction = here.TruePlace.DirectionTo(_plan.Projection.ToPixel(other.Point));
         string numbers = string.Join(", ", stub.Others.Select(id => _subject.Numbers[id]).Order());
         LabelLine line = new($"{(stub.IsUp ? "▲" : "▼")} {numbers}", TextStyle.Label, Tone.Route);
@@ -90,14 +103,9 @@ internal sealed class PlanLabels
         return _placer.Place(new() { Kind = kind, Key = key, Lines = [line], Places = places(width, height), LeaderPointsBack = leaderPointsBack });
     }
 
-    private IEnumerable<(Pixel Start, Pixel End, float Cost)> WallLines(Wall wall)
+    private Obstacle ObstacleOf(Wall wall)
     {
         WallRun run = WallRun.Of(wall, _subject.Home, _plan.Projection);
-        float half = run.ThicknessPixels / 2;
-        foreach (float across in new[] { -half, 0, half })
-            yield return (run.At(-half, across), run.At(run.LengthPixels + half, across), OverWallCost);
+        return new(run.Start, run.At(run.LengthPixels, 0), OverWallCost, run.ThicknessPixels / 2);
     }
-
-    private IEnumerable<(Pixel Start, Pixel End, float Cost)> RouteLine((RouteLine Line, float Dash) route) =>
-        _plan.PlaceOf(route.Line.From) is { } from && _plan.PlaceOf(route.Line.To) is { } to ? [(from, to, OverRouteCost)] : [];
 }

@@ -3,8 +3,6 @@ using MeshSim.Drawing.Labels;
 using MeshSim.Drawing.Layers;
 using MeshSim.Drawing.Sheets;
 using MeshSim.Drawing.Symbols;
-using MeshSim.Drawing.Walls;
-using MeshSim.FloorPlans;
 
 namespace MeshSim.Drawing.PlanSheets;
 
@@ -24,8 +22,8 @@ internal static class PlanPainter
         pen.Within([corners], () => DrawBuilding(sheet, plan, pen));
         pen.Frame(sheet.Layout.Map, Tone.Quiet, 1);
         pen.Line(new(frame.Left, frame.Bottom), new(frame.Right, frame.Bottom), Tone.Quiet, 1);
-        ScaleBarLayer.Draw(plan.Projection, sheet.Layout.Strip, pen);
-        NorthLayer.Draw(sheet.Subject.Home.Parameters.NorthDegrees, sheet.Layout.Strip, pen);
+        ScaleBarLayer.DrawBar(plan.Projection, sheet.Layout.Strip, pen);
+        NorthLayer.DrawArrow(sheet.Subject.Home.Parameters.NorthDegrees, sheet.Layout.Strip, pen);
         pen.TextAbout(FormattableString.Invariant($"1:{plan.Scale}"), sheet.Layout.Strip.Centre, TextStyle.Heading, Tone.Text);
     }
 
@@ -38,32 +36,23 @@ internal static class PlanPainter
 
     private static void DrawBuilding(PlanSheet sheet, PlanDrawing plan, Pen pen)
     {
-        StairwellLayer.Draw(MapContents.StairwellsOf(sheet.Subject.Home.FloorPlan, sheet.Storey).Select(hole => hole.Outline), plan.Projection, pen);
-        ObjectLayer.Draw(sheet.Storey, plan.Projection, pen);
-        DrawWalls(sheet, plan, pen);
-        OpeningLayer.Draw(sheet.Storey, sheet.Subject.Home, plan.Projection, pen);
+        StairwellLayer.DrawAll(MapContents.StairwellsOf(sheet.Subject.Home.FloorPlan, sheet.Storey), plan.Projection, pen);
+        ObjectLayer.DrawAll(sheet.Storey, plan.Projection, pen);
+        WallLayer.DrawAll(sheet.Storey, sheet.Subject.Home, plan.Projection, pen);
+        OpeningLayer.DrawAll(sheet.Storey, sheet.Subject.Home, plan.Projection, pen);
         DrawRoutes(sheet, plan, pen);
         foreach ((_, Pixel place) in plan.Outlets) DrawOutlet(place, pen);
-        LabelLayer.Draw(plan.Labels, pen);
-        DeviceLayer.Draw(plan.Devices, pen);
-    }
-
-    // Solid walls come last, so that the ends of hollow ones disappear in them.
-    private static void DrawWalls(PlanSheet sheet, PlanDrawing plan, Pen pen)
-    {
-        var walls = sheet.Storey.Walls.Select(wall => (Wall: wall, Style: WallStyles.Of(wall.Construction, sheet.Subject.Home))).OrderBy(entry => WallStyles.IsSolid(entry.Style));
-        foreach ((Wall wall, WallStyle style) in walls)
-        {
-            WallRun run = WallRun.Of(wall, sheet.Subject.Home, plan.Projection);
-            foreach ((float from, float to) in run.Solid(wall, plan.Projection))
-                if (to > from) WallStyles.Draw(style, run, from, to, pen);
-        }
+        LabelLayer.DrawAll(plan.Labels, pen);
+        DeviceLayer.DrawAll(plan.Devices, pen);
     }
 
     private static void DrawRoutes(PlanSheet sheet, PlanDrawing plan, Pen pen)
     {
-        foreach ((var line, float dash) in plan.Routes)
-            if (plan.PlaceOf(line.From) is { } from && plan.PlaceOf(line.To) is { } to) RouteLayer.DrawLink(from, to, Mark.Radius, Mark.Radius, pen, dash);
+        foreach ((var from, var to, float dash) in plan.Routes)
+            RouteLayer.DrawStroke(plan.PlaceOf(from), plan.PlaceOf(to), Mark.Radius, Mark.Radius, pen, dash);
+
+        // Arrows come last: the light edge of a line would cover that of a line beside it.
+        foreach ((var from, var to, _) in plan.Routes) RouteLayer.DrawArrow(plan.PlaceOf(from), plan.PlaceOf(to), pen);
         foreach (PlacedLabel label in plan.Labels.Where(label => label.Request.Kind == LabelKind.Stub))
         {
             if (label.LeaderFrom is not { } device) continue;

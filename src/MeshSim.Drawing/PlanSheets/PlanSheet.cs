@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using MeshSim.Devices;
 using MeshSim.Drawing.Labels;
-using MeshSim.Drawing.Routes;
 using MeshSim.Drawing.Sheets;
 using MeshSim.Drawing.Symbols;
 using MeshSim.FloorPlans;
@@ -48,12 +47,12 @@ internal sealed record PlanDrawing
     /// <summary>Outlets that no symbol covers.</summary>
     public required ImmutableArray<(Outlet Outlet, Pixel Place)> Outlets { get; init; }
 
-    /// <summary>Routes of each network with the dashes of its strokes.</summary>
-    public required ImmutableArray<(RouteLine Line, float Dash)> Routes { get; init; }
+    /// <summary>Links that routes use, towards the coordinator, with the dashes of their network's strokes.</summary>
+    public required ImmutableArray<(Device From, Device To, float Dash)> Routes { get; init; }
 
     /// <summary>Labels that found a place.</summary>
     public ImmutableArray<PlacedLabel> Labels { get; init; } = [];
 
-    /// <summary>Where a device is drawn, or null where this part does not show it.</summary>
-    public Pixel? PlaceOf(DeviceId device) => Devices.FirstOrDefault(mark => mark.Device.Id == device)?.Centre;
+    /// <summary>Where a device of the storey is drawn, or would be, where another part shows it: its routes run to the edge of this one.</summary>
+    public Pixel PlaceOf(Device device) => Devices.FirstOrDefault(mark => mark.Device.Id == device.Id)?.Centre ?? Projection.ToPixel(device.Point);
 }

@@ -19,7 +19,7 @@ internal static class SheetPdf
                 Paper paper = sheet.Layout.Paper;
                 SKCanvas canvas = document.BeginPage(Points(paper.WidthMillimetres), Points(paper.HeightMillimetres));
                 canvas.Scale(Points(Paper.MillimetresPerPixel));
-                Draw(sheet, new Pen(canvas, ink), ink);
+                Draw(sheet, new CanvasPen(canvas, ink), ink);
                 document.EndPage();
             }
 

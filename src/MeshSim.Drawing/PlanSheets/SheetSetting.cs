@@ -69,8 +69,9 @@ internal static class SheetSetting
             ],
             Routes =
             [
-                .. subject.Coverages.SelectMany(coverage =>
-                    RouteLines.On(storey.Name, coverage).Lines.Select(line => (line, subject.DashOf(coverage.Network.Name)))),
+                .. from coverage in subject.Coverages
+                   from line in RouteLines.On(storey.Name, coverage).Lines
+                   select (subject.Device(line.From), subject.Device(line.To), subject.DashOf(coverage.Network.Name)),
             ],
         };
         return plan with { Labels = PlanLabels.Of(subject, storey, plan, ink) };

@@ -32,6 +32,9 @@ internal sealed class SheetSubject
     /// <summary>Circuits in the order of their letters.</summary>
     public ImmutableArray<string> Circuits { get; }
 
+    /// <summary>The device of an id.</summary>
+    public Device Device(DeviceId id) => Home.Devices[Numbers[id] - 1];
+
     /// <summary>The letters of a circuit: a to z, then aa, ab, …; "" for none.</summary>
     public string LetterOf(string? circuit) => circuit is null ? "" : Letters(Circuits.IndexOf(circuit));
 

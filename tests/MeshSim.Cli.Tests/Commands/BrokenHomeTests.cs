@@ -22,6 +22,7 @@ public sealed class BrokenHomeTests
         ["rehearse", "HOME", "--out", "OUT"],
         ["explain", "HOME", "hall"],
         ["bands", "HOME", "--out", "OUT"],
+        ["sheets", "HOME", "--out", "OUT"],
         ["compare", "HOME", "HOME", "--out", "OUT"],
         ["record", "HOME", "--out", "OUT"],
         ["map", "HOME", "--out", "OUT"],

@@ -17,6 +17,7 @@ public sealed class HelpTests
     [InlineData("map")]
     [InlineData("hub")]
     [InlineData("repeaters")]
+    [InlineData("sheets")]
     [InlineData("compare")]
     [InlineData("record")]
     [InlineData("loss")]
