@@ -27,7 +27,7 @@ internal sealed class DualAscent
         Ascend();
     }
 
-    /// <summary>Nothing that reaches every device costs less.</summary>
+    /// <summary>Nothing that reaches every device costs less; the largest number when nothing reaches every device.</summary>
     public int Bound { get; private set; }
 
     /// <summary>Per arc what has not been charged of its cost.</summary>
@@ -70,6 +70,12 @@ internal sealed class DualAscent
             {
                 waiting.Enqueue(device, (cut.Count, device));
                 continue;
+            }
+
+            if (cut.Count == 0)
+            {
+                Bound = int.MaxValue;
+                return;
             }
 
             int least = cut.Min(arc => Unpaid[arc]);

@@ -76,24 +76,32 @@ internal sealed class RouteNetwork
     /// <param name="isChosen">Per node, whether it is one of the sites; nodes that cost nothing need not be marked.</param>
     public bool IsServedBy(bool[] isChosen)
     {
+        bool[] isReached = ReachedOver(isChosen);
+        return Array.TrueForAll(Devices, device => isReached[device]);
+    }
+
+    /// <summary>Per node whether it is reached within the hop limit over some sites, itself one of them or free of cost.</summary>
+    /// <param name="isChosen">Per node, whether it is one of the sites; nodes that cost nothing need not be marked.</param>
+    public bool[] ReachedOver(bool[] isChosen)
+    {
         int[] hops = new int[NodeCount];
-        Array.Fill(hops, int.MaxValue);
+        bool[] isReached = new bool[NodeCount];
         Queue<int> queue = new([Coordinator]);
-        hops[Coordinator] = 0;
-        while (queue.TryDequeue(out int node))
+        isReached[Coordinator] = true;
+        while (queue.TryDequeue(out int node) && hops[node] < HopLimit)
         {
-            if (hops[node] == HopLimit) break;
             (int first, int end) = ArcsFrom(node);
             for (int arc = first; arc < end; arc++)
             {
                 int next = heads[arc];
-                if (hops[next] != int.MaxValue || (costs[next] > 0 && !isChosen[next])) continue;
+                if (isReached[next] || (costs[next] > 0 && !isChosen[next])) continue;
+                isReached[next] = true;
                 hops[next] = hops[node] + 1;
                 queue.Enqueue(next);
             }
         }
 
-        return Array.TrueForAll(Devices, device => hops[device] != int.MaxValue);
+        return isReached;
     }
 
     /// <summary>The arcs by the node that they belong to: where each node's begin, and all of them.</summary>

@@ -25,39 +25,23 @@ internal sealed class TreeBuilder
     {
         if (JoinNearest(isOpen, lengths) is not { } isInTree) return null;
         int[] chosen = [.. sites.Where(site => isInTree[site])];
-        int cost = int.MaxValue;
-        while (CostOf(chosen) < cost)
-        {
-            cost = CostOf(chosen);
-            if (!network.IsServedBy(Marked(chosen))) return null;
-            chosen = Exchange(chosen);
-        }
-
+        if (!Serves(chosen)) return null;
+        for (int[] other = Exchange(chosen); other.Sum(network.NodeCost) < chosen.Sum(network.NodeCost); other = Exchange(chosen)) chosen = other;
         return chosen;
     }
 
-    /// <summary>What sites cost together.</summary>
-    public int CostOf(IEnumerable<int> chosen) => chosen.Sum(network.NodeCost);
-
-    /// <summary>Gives up sites, the first first, as long as the rest still reaches every device.</summary>
-    public int[] Thin(int[] order) => ChosenSets.Thin(order, stay => network.IsServedBy(Marked(stay)));
+    /// <summary>Whether some sites serve every device.</summary>
+    public bool Serves(IEnumerable<int> chosen) => network.IsServedBy(Marked(chosen));
 
     /// <summary>
     /// Adds every site that joins two nodes of the tree and gives up as much as possible, the dearest first: among the same nodes
-    /// the least costly tree.
+    /// the least costly tree where sites join two nodes each.
     /// </summary>
     private int[] Exchange(int[] chosen)
     {
-        bool[] isInTree = new bool[network.NodeCount];
-        isInTree[network.Coordinator] = true;
-        foreach (int site in chosen)
-        {
-            (int first, int end) = network.ArcsFrom(site);
-            for (int arc = first; arc < end; arc++)
-                if (network.NodeCost(network.Head(arc)) == 0) isInTree[network.Head(arc)] = true;
-        }
-
-        return Thin([.. sites.Where(Joins).OrderByDescending(network.NodeCost)]);
+        bool[] isChosen = Marked(chosen), isInTree = network.ReachedOver(isChosen);
+        int[] order = [.. sites.Where(site => isChosen[site] || Joins(site)).OrderByDescending(network.NodeCost)];
+        return ChosenSets.Thin(order, Serves);
 
         bool Joins(int site)
         {

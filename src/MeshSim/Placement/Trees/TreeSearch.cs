@@ -35,6 +35,7 @@ internal sealed class TreeSearch
         costs = [.. Enumerable.Range(0, network.ArcCount).Select(network.Cost)];
         isOpen = new bool[network.ArcCount];
         Array.Fill(isOpen, true);
+        Detours.Close(network, isOpen);
     }
 
     private bool IsDone => lower >= upper;
@@ -100,9 +101,9 @@ internal sealed class TreeSearch
         MasterAnswer answer = master.Solve(upper, nodes);
         Raise(answer.LowerBound);
         if (answer.Outlets is not { } arcs) return false;
+        Keep([.. arcs.Select(network.Head).Distinct().Order()]);
         double[] shares = new double[costs.Length];
         foreach (int arc in arcs) shares[arc] = 1;
-        Offer([.. costs.Select((cost, arc) => cost * (1 - shares[arc]))]);
         return IsDone || AddMissed(master, shares);
     }
 
@@ -111,9 +112,14 @@ internal sealed class TreeSearch
 
     private void Offer(double[] lengths)
     {
-        if (builder.Build(isOpen, lengths) is not { } sites || builder.CostOf(sites) >= upper) return;
-        best = sites;
-        upper = builder.CostOf(sites);
+        if (builder.Build(isOpen, lengths) is { } sites) Keep(sites);
+    }
+
+    private void Keep(int[] sites)
+    {
+        int cost = sites.Sum(network.NodeCost);
+        if (cost >= upper || !builder.Serves(sites)) return;
+        (best, upper) = (sites, cost);
     }
 
     /// <summary>Closes each entry with which even the relaxed answer would cost no less than the best tree.</summary>
