@@ -1,0 +1,31 @@
+namespace MeshSim.OpenData.Tests.Accuracy.Regression;
+
+/// <summary>A law with an offset for each transmitter: what its power and antenna are worth against the others.</summary>
+internal sealed class OffsetFit
+{
+    // Offsets and law are found in turns; each turn takes away most of what the one before left.
+    private const int Turns = 12;
+
+    private readonly Dictionary<string, double> offsetsDb;
+    private readonly LevelLaw law;
+
+    private OffsetFit(LevelLaw law, Dictionary<string, double> offsetsDb) => (this.law, this.offsetsDb) = (law, offsetsDb);
+
+    /// <summary>Least squares over the law and all offsets.</summary>
+    public static OffsetFit Of(WallForm form, IReadOnlyCollection<LevelPoint> points)
+    {
+        Dictionary<string, double> offsetsDb = points.Select(point => point.Link.Transmitter).Distinct().ToDictionary(name => name, _ => 0.0, StringComparer.Ordinal);
+        LevelLaw law = LevelLaw.Catalogue(form);
+        for (int turn = 0; turn < Turns; turn++)
+        {
+            law = LevelFit.Of(form, [.. points.Select(point => point with { Link = point.Link with { LevelDbm = point.LevelDbm - offsetsDb[point.Link.Transmitter] } })]);
+            foreach (IGrouping<string, LevelPoint> ofOne in points.GroupBy(point => point.Link.Transmitter, StringComparer.Ordinal))
+                offsetsDb[ofOne.Key] = ofOne.Average(point => point.LevelDbm - law.At(point));
+        }
+
+        return new(law, offsetsDb);
+    }
+
+    /// <summary>The level that it predicts, dBm.</summary>
+    public double At(LevelPoint point) => law.At(point) + offsetsDb[point.Link.Transmitter];
+}
