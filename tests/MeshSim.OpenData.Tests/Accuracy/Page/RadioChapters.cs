@@ -29,7 +29,7 @@ internal static class RadioChapters
         yield return "| link | m | heavy walls | wooden walls | measured dB | predicted dB | error dB |";
         yield return "|---|---:|---:|---:|---:|---:|---:|";
         foreach (SixthLink link in links)
-            yield return $"| {link.Name} | {Count((int)link.DistanceMetres)} | {link.HeavyWalls} | {link.WoodWalls} | {Tenths(link.MeasuredDb)} | {Tenths(link.PredictedDb)} | {Tenths(link.ErrorDb)} |";
+            yield return $"| {link.Name} | {Count((int)link.DistanceMetres)} | {Count(link.HeavyWalls)} | {Count(link.WoodWalls)} | {Tenths(link.MeasuredDb)} | {Tenths(link.PredictedDb)} | {Tenths(link.ErrorDb)} |";
         yield return "";
         yield return $"Mean error, either way, with nothing fitted: **{Tenths(links.Average(link => Math.Abs(link.ErrorDb)))} dB**. That is far off, and walls are not the reason: the link without any wall, 10 m long, "
             + $"was measured {Tenths(-open)} dB above free space already, and all six share that much. A loss that is there without a wall belongs to the ends (antennas low on desks, "

@@ -1,5 +1,5 @@
+using MeshSim.Drawing;
 using MeshSim.Drawing.Inks;
-using SkiaSharp;
 
 namespace MeshSim.OpenData.Tests.Accuracy.Pictures;
 
@@ -7,23 +7,14 @@ namespace MeshSim.OpenData.Tests.Accuracy.Pictures;
 internal static class PaintedSheet
 {
     /// <summary>Draws and encodes. The same drawing gives the same bytes on one platform.</summary>
+    /// <param name="title">What it is called.</param>
     /// <param name="width">Pixels across.</param>
     /// <param name="height">Pixels down.</param>
     /// <param name="draw">Draws on the paper.</param>
-    public static byte[] Png(int width, int height, Action<Pen> draw)
+    public static byte[] Png(string title, int width, int height, Action<Pen> draw)
     {
         using var ink = new Ink();
-        using var bitmap = new SKBitmap(new SKImageInfo(width, height, SKColorType.Rgba8888, SKAlphaType.Premul));
-        using (var canvas = new SKCanvas(bitmap))
-        {
-            var pen = new Pen(canvas, ink);
-            pen.Flood(Tone.Paper);
-            draw(pen);
-        }
-
-        using SKPixmap pixels = bitmap.PeekPixels();
-        using SKData png = pixels.Encode(new SKPngEncoderOptions(SKPngEncoderFilterFlags.AllFilters, 9))
-            ?? throw new InvalidOperationException("the picture could not be written as PNG");
-        return png.ToArray();
+        var painter = new SheetPainter(new(0, 0, width, height), title, [("paper", pen => pen.Flood(Tone.Paper)), ("figures", draw)], ink);
+        return painter.File(PictureFormat.Png);
     }
 }

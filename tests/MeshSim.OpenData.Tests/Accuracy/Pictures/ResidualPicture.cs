@@ -31,7 +31,7 @@ internal static class ResidualPicture
         double left = all.Min(point => point.XMetres), right = all.Max(point => point.XMetres), low = all.Min(point => point.YMetres), high = all.Max(point => point.YMetres);
         float scale = Math.Min(MostPixelsPerMetre, PlanPixels / (float)Math.Max(right - left, high - low));
         float width = (float)(right - left) * scale, height = (float)(high - low) * scale;
-        return PaintedSheet.Png((int)(width + (2 * Margin) + Column), (int)Math.Max(height + Top + Margin, 420), pen =>
+        return PaintedSheet.Png(building.Name, (int)(width + (2 * Margin) + Column), (int)Math.Max(height + Top + Margin, 420), pen =>
         {
             pen.Text(building.Name, new(24, 38), TextStyle.Title with { SizePixels = 22 }, Tone.Text);
             pen.Text(subtitle, new(24, 62), TextStyle.Body, Tone.Text);
@@ -62,7 +62,7 @@ internal static class ResidualPicture
 
     private static void DrawLegend(Pen pen, float left)
     {
-        pen.Text("Predicted less measured", new(left, Top + 10), TextStyle.Small, Tone.Text);
+        pen.Text("Predicted less measured, mean", new(left, Top + 10), TextStyle.Small, Tone.Text);
         float y = Top + 34;
         for (double errorDb = ScaleDb; errorDb >= -ScaleDb; errorDb -= LegendStepDb, y += 24)
         {

@@ -24,7 +24,7 @@ internal static class ScatterPicture
     {
         double low = Math.Floor(points.Min(point => Math.Min(point.PredictedDbm, point.MeasuredDbm)) / StepDbm) * StepDbm;
         double high = Math.Ceiling(points.Max(point => Math.Max(point.PredictedDbm, point.MeasuredDbm)) / StepDbm) * StepDbm;
-        return PaintedSheet.Png(Width, Height, pen =>
+        return PaintedSheet.Png(title, Width, Height, pen =>
         {
             pen.Text(title, new(24, 38), TextStyle.Title with { SizePixels = 22 }, Tone.Text);
             pen.Text(subtitle, new(24, 62), TextStyle.Body, Tone.Text);

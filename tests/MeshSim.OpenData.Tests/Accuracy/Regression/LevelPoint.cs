@@ -17,7 +17,7 @@ internal readonly record struct LevelPoint(MeasuredLink Link, double AirDb, doub
     /// <summary>The points of links of a building, in their order, by what the program's own model says of each path.</summary>
     public static ImmutableArray<LevelPoint> Of(MeasuredBuilding building, IEnumerable<MeasuredLink> links)
     {
-        IPathLossModel model = new LogDistance(building.Plan, Catalogues.ConstructionsByName, building.Carrier, exponent: 2);
+        var model = new LogDistance(building.Plan, Catalogues.ConstructionsByName, building.Carrier, exponent: 2);
         return
         [
             .. links.Select(link =>

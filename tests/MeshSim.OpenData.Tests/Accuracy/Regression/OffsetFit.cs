@@ -6,10 +6,10 @@ internal sealed class OffsetFit
     // Offsets and law are found in turns; each turn takes away most of what the one before left.
     private const int Turns = 12;
 
-    private readonly Dictionary<string, double> offsetsDb;
-    private readonly LevelLaw law;
+    private readonly Dictionary<string, double> offsetOfDb;
+    private readonly LevelLaw common;
 
-    private OffsetFit(LevelLaw law, Dictionary<string, double> offsetsDb) => (this.law, this.offsetsDb) = (law, offsetsDb);
+    private OffsetFit(LevelLaw common, Dictionary<string, double> offsetOfDb) => (this.common, this.offsetOfDb) = (common, offsetOfDb);
 
     /// <summary>Least squares over the law and all offsets.</summary>
     public static OffsetFit Of(WallForm form, IReadOnlyCollection<LevelPoint> points)
@@ -27,5 +27,5 @@ internal sealed class OffsetFit
     }
 
     /// <summary>The level that it predicts, dBm.</summary>
-    public double At(LevelPoint point) => law.At(point) + offsetsDb[point.Link.Transmitter];
+    public double At(LevelPoint point) => common.At(point) + offsetOfDb[point.Link.Transmitter];
 }
