@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using MeshSim.Cli.Answers;
-using MeshSim.Propagation;
 using MeshSim.Drawing;
+using MeshSim.Propagation;
 using MeshSim.Studies;
 
 namespace MeshSim.Cli.Json;

@@ -58,7 +58,7 @@ internal sealed class NetworkChapter(ReportContent content, HtmlTables tables)
         Html.Heading("Devices that carry the network")
         + Html.Paragraph(RouterWords.Answer(answer.Routers))
         + Html.Paragraph(RouterWords.Help(answer.Routers))
-        + (answer.Routers.Duties.IsEmpty ? "" : tables.Write(RoutersTable.Matter(answer.Routers), $"{answer.Coverage.Network.Name}: mains devices that others need or use"));
+        + (RoutersTable.Matter(answer.Routers) is { Rows.IsEmpty: false } table ? tables.Write(table, $"{answer.Coverage.Network.Name}: mains devices that others need or use") : "");
 
     private string Outages(NetworkAnswer answer) =>
         Html.Heading("States, switches, circuits and chance")

@@ -1,4 +1,6 @@
 using MeshSim.Cli.Tables;
+using MeshSim.Cli.Wording;
+using MeshSim.Devices;
 
 namespace MeshSim.Cli.Reporting;
 
@@ -8,10 +10,14 @@ internal static class OutletsChapter
     /// <summary>The chapter as HTML.</summary>
     public static string Of(ReportContent content, HtmlTables tables)
     {
+        HashSet<OutletId> chosen = [.. content.Answers.SelectMany(answer => answer.Placement.Repeaters).Select(repeater => repeater.Outlet.Id)];
         int assumed = content.Home.Outlets.Count(outlet => outlet.IsAssumed);
         string origin = assumed == 0
             ? "These are the outlets that the home folder lists."
-            : "The home folder lists no outlets, so these are assumed along the walls: look whether there really is one.";
-        return Html.Paragraph(origin) + tables.Write(OutletsTable.Of(content.Home, content.Answers.Select(answer => answer.Placement)), "Outlets considered");
+            : $"{Figures.Counted(assumed, "outlet")} along the walls {(assumed == 1 ? "is" : "are")} assumed, because the home folder lists none. Where one is recommended, look whether there really is one.";
+
+        // Nobody can check a list of outlets that are not there; of the assumed ones only those matter that are recommended.
+        Home shown = content.Home with { Outlets = [.. content.Home.Outlets.Where(outlet => !outlet.IsAssumed || chosen.Contains(outlet.Id))] };
+        return Html.Paragraph(origin) + tables.Write(OutletsTable.Of(shown, content.Answers.Select(answer => answer.Placement)), "Outlets considered");
     }
 }

@@ -1,8 +1,8 @@
-using MeshSim.Drawing.Walls;
 using MeshSim.Devices;
 using MeshSim.Drawing.Inks;
 using MeshSim.Drawing.Palettes;
 using MeshSim.Drawing.Symbols;
+using MeshSim.Drawing.Walls;
 using SkiaSharp;
 
 namespace MeshSim.Drawing.Legends;

@@ -1,8 +1,8 @@
-using MeshSim.Placement;
 using System.Collections.Immutable;
 using MeshSim.Devices;
 using MeshSim.FloorPlans;
 using MeshSim.Mesh;
+using MeshSim.Placement;
 using MeshSim.Propagation;
 using MeshSim.Quantities;
 using MeshSim.Radio;

@@ -1,5 +1,5 @@
-using MeshSim.Placement;
 using MeshSim.Devices;
+using MeshSim.Placement;
 
 namespace MeshSim.Dropouts;
 
