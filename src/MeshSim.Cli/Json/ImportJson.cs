@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using MeshSim.Files.Diagnostics;
 using MeshSim.Files.Importing;
 
 namespace MeshSim.Cli.Json;

@@ -26,9 +26,9 @@ internal static class ImportWords
     public static string Account(string drawing, ImportResult result)
     {
         StringBuilder text = new();
-        text.Append($"What became of {Path.GetFileName(drawing)}\n\nTaken:\n\n").Append(TextTable.Render(ImportTables.Taken(result), AccountColumns));
+        text.Append("What became of ").Append(Path.GetFileName(drawing)).Append("\n\nTaken:\n\n").Append(TextTable.Render(ImportTables.Taken(result), AccountColumns));
         text.Append("\nHow:\n\n");
-        foreach (string remark in result.Remarks) text.Append($"- {remark}.\n");
+        foreach (string remark in result.Remarks) text.Append("- ").Append(remark).Append(".\n");
         text.Append("\nLeft out:\n\n");
         foreach (Diagnostic one in result.LeftOut)
             text.Append(FormattableString.Invariant($"- line {one.Line}, column {one.Column}: {one.Message}: {one.Help}.\n"));

@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using MeshSim.Devices;
 using MeshSim.Drawing.Inks;
 using MeshSim.Drawing.Legends;
-using MeshSim.Drawing.Sheets;
 using MeshSim.Drawing.Symbols;
 using MeshSim.Drawing.Walls;
 using MeshSim.FloorPlans;

@@ -20,6 +20,9 @@ internal sealed class PlanLabels
     /// <summary>Half a square sign of an outlet, pixels.</summary>
     private const float OutletReach = 6;
 
+    /// <summary>Where along a stretch of wall its letter may stand, the best place first.</summary>
+    private static readonly float[] LetterShares = [0.5f, 0.35f, 0.65f];
+
     private readonly PlanStorey _plan;
     private readonly Ink _ink;
     private readonly LabelPlacer _placer;
@@ -85,7 +88,7 @@ internal sealed class PlanLabels
         IEnumerable<Pixel> along = run.Solid(wall, _plan.Projection)
             .Where(part => part.To - part.From >= ShortestWall)
             .OrderByDescending(part => part.To - part.From)
-            .SelectMany(part => new[] { 0.5f, 0.35f, 0.65f }.Select(share => run.At(part.From + ((part.To - part.From) * share), 0)));
+            .SelectMany(part => LetterShares.Select(share => run.At(part.From + ((part.To - part.From) * share), 0)));
         return _placer.Place(new()
         {
             Kind = LabelKind.Object,

@@ -2,10 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using MeshSim.Drawing.Inks;
 using MeshSim.Drawing.Layers;
-using MeshSim.Drawing.Legends;
 using MeshSim.Drawing.Sheets;
-using MeshSim.Drawing.Symbols;
-using MeshSim.FloorPlans;
 using MeshSim.FloorPlans.Geometry;
 
 namespace MeshSim.Drawing.Plans;

@@ -1,6 +1,5 @@
 using MeshSim.Devices;
 using MeshSim.Files.Diagnostics;
-using MeshSim.Files.Homes;
 using MeshSim.Files.Importing.Lines;
 using MeshSim.Files.Importing.Mappings;
 using MeshSim.Files.Tables;

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using MeshSim.Devices;
 using MeshSim.Files.Diagnostics;
-using MeshSim.Files.Homes;
 using MeshSim.Files.Importing.GeoJson;
 using MeshSim.Files.Importing.Mappings;
 using MeshSim.Files.Importing.Svg;

@@ -1,5 +1,4 @@
 using MeshSim.Files.Diagnostics;
-using MeshSim.FloorPlans;
 using MeshSim.Materials;
 
 namespace MeshSim.Files.Importing.Mappings;

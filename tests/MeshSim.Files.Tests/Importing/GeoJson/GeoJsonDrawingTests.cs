@@ -53,7 +53,7 @@ public sealed class GeoJsonDrawingTests
         drawing.Shapes[0].Names.Should().BeEquivalentTo(new ShapeNames { Layers = ["0", "rooms"], Id = "7", Title = "hall" });
         drawing.Shapes[1].Names.Classes.Should().Equal("a", "b", "mains");
         drawing.Shapes[2].Text.Should().Be("den");
-        drawing.LeftOut.Select(one => $"{one.Place.Line}: {one.What}: {one.Why}").Should().Equal(
+        drawing.LeftOut.Select(one => FormattableString.Invariant($"{one.Place.Line}: {one.What}: {one.Why}")).Should().Equal(
             "2: a hole of feature \"hall\": an outline has no holes", "4: feature without a name: it has no geometry");
     }
 

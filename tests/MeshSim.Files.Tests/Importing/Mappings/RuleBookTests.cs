@@ -1,4 +1,3 @@
-using MeshSim.Files.Importing;
 using MeshSim.Files.Importing.Mappings;
 
 namespace MeshSim.Files.Tests.Importing.Mappings;

@@ -64,7 +64,7 @@ public sealed class SvgDrawingTests
             </svg>
             """);
 
-        drawing.LeftOut.Select(one => $"{one.Place.Line}: {one.What}: {one.Why}").Should().Equal(
+        drawing.LeftOut.Select(one => FormattableString.Invariant($"{one.Place.Line}: {one.What}: {one.Why}")).Should().Equal(
             "2: g \"old\": it is hidden (display: none)",
             "3: rect \"h\": it is hidden (visibility)",
             "4: image \"photo\": it is neither a line, an area nor a text",
