@@ -20,6 +20,9 @@ public static class HomeFileNames
     /// <summary>What the columns of the tables are called, where that is not as here.</summary>
     public const string Columns = "columns.yaml";
 
-    /// <summary>The four that hold the home.</summary>
-    public static readonly ImmutableArray<string> All = [Home, Devices, Outlets, Readings];
+    /// <summary>What was learnt from readings.</summary>
+    public const string Fit = "fit.yaml";
+
+    /// <summary>The five that hold the home.</summary>
+    public static readonly ImmutableArray<string> All = [Home, Devices, Outlets, Readings, Fit];
 }

@@ -8,7 +8,7 @@ using MeshSim.FloorPlans;
 
 namespace MeshSim.Files;
 
-/// <summary>Reads a home folder: <c>home.yaml</c>, <c>devices.csv</c>, and perhaps <c>outlets.csv</c> and <c>readings.csv</c>.</summary>
+/// <summary>Reads a home folder: <c>home.yaml</c>, <c>devices.csv</c>, and perhaps <c>outlets.csv</c>, <c>readings.csv</c> and <c>fit.yaml</c>.</summary>
 public sealed class HomeFolder
 {
     /// <summary>Longest accepted <c>home.yaml</c>: a building of a thousand rooms stays below.</summary>
@@ -22,6 +22,7 @@ public sealed class HomeFolder
     private readonly string _deviceFile;
     private readonly string _outletFile;
     private readonly string _readingFile;
+    private readonly string _fitFile;
 
     // Made when all has been read, so that it knows every problem.
     private Func<HomeDraft?>? _draft;
@@ -36,7 +37,8 @@ public sealed class HomeFolder
         _outletFile = Path.Combine(folder, HomeFileNames.Outlets);
         _readingFile = Path.Combine(folder, HomeFileNames.Readings);
         _columnFile = Path.Combine(folder, HomeFileNames.Columns);
-        _problems = new([folder, _homeFile, _columnFile, _deviceFile, _outletFile, _readingFile]);
+        _fitFile = Path.Combine(folder, HomeFileNames.Fit);
+        _problems = new([folder, _homeFile, _columnFile, _deviceFile, _outletFile, _readingFile, _fitFile]);
     }
 
     /// <summary>Reads a home folder. Whatever is wrong with it is data in the answer; all of it comes in one run.</summary>
@@ -71,6 +73,8 @@ public sealed class HomeFolder
         HashSet<string> circuits = devices is null ? [] : [.. devices.Circuits];
         ImmutableArray<Outlet>? outlets = ReadTable(_outletFile, isRequired: false, file => OutletTable.Read(file, columns, document, storeys, circuits, _problems));
         ImmutableArray<Reading>? readings = ReadTable(_readingFile, isRequired: false, file => ReadingTable.Read(file, columns, devices, _problems));
+        ImmutableDictionary<string, NetworkFit>? fits =
+            ReadFile(_fitFile, isRequired: false, LongestHomeFileBytes, file => FitFileReader.Read(file, document, devices, _problems));
         if (document is null || storeys is not { } built) return null;
         _draft = () => DraftBuilding.Of(document, built, devices?.Devices ?? [], outlets ?? [], _problems);
 
@@ -85,7 +89,7 @@ public sealed class HomeFolder
 
         if (_problems.HasErrors) return null;
         FloorPlan plan = new([.. built.Select(storey => storey.Storey)]);
-        return Assemble(document, plan, devices!) with
+        return Assemble(document, plan, devices!, fits) with
         {
             Outlets = outlets ?? AssumedOutlets.Along(plan),
             AccessPoints = accessPoints,
@@ -119,13 +123,13 @@ public sealed class HomeFolder
         return null;
     }
 
-    private static Home Assemble(HomeDocument document, FloorPlan plan, DeviceTable devices) => new()
+    private static Home Assemble(HomeDocument document, FloorPlan plan, DeviceTable devices, ImmutableDictionary<string, NetworkFit>? fits) => new()
     {
         Name = document.Name,
         Region = document.Region,
         FloorPlan = plan,
         Constructions = document.Constructions,
-        Networks = [.. document.Networks.Select(network => network.ToNetwork())],
+        Networks = [.. document.Networks.Select(network => network.ToNetwork() with { Fit = fits?.GetValueOrDefault(network.Name.Name) })],
         Devices = [.. devices.Devices],
         Circuits = [.. document.Circuits.Select(circuit => circuit.Circuit)],
         States = [.. document.States.Select(state => new State

@@ -36,6 +36,7 @@ public static class HomeWriter
             TableFiles.WriteOutlets(Path.Combine(folder, HomeFileNames.Outlets), home.Outlets.Where(outlet => !outlet.IsAssumed), home.FloorPlan);
         if (!home.Readings.IsEmpty)
             TableFiles.WriteReadings(Path.Combine(folder, HomeFileNames.Readings), home.Readings);
+        if (FitText.Of(home) is { Length: > 0 } fit) File.WriteAllText(Path.Combine(folder, HomeFileNames.Fit), fit);
     }
 
     private static void CheckReadable(string folder)

@@ -100,7 +100,7 @@ internal sealed record ChancesJson(int Draws, ulong Seed, double Correlation, do
         rehearsal.Options.Draws,
         rehearsal.Options.Seed,
         rehearsal.Options.Correlation,
-        rehearsal.Coverage.Home.Parameters.Shadowing.Value,
+        rehearsal.Coverage.Home.ParametersOf(rehearsal.Coverage.Network).Shadowing.Value,
         [.. rehearsal.Chances.Select(ChanceJson.Of)]);
 }
 

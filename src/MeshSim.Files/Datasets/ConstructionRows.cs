@@ -32,7 +32,7 @@ internal static class ConstructionRows
     /// <summary>Every construction.</summary>
     /// <param name="material">The material of a name, or null.</param>
     public static ImmutableArray<Construction> Constructions(Func<string, Material?> material) =>
-        DatasetRows.Read("constructions.csv", ["name", "use", "description", "layers", "stated", "spread_db", "source"], (row, problems) =>
+        DatasetRows.Read("constructions.csv", ["name", "use", "description", "layers", "stated", "spread_db", "spread_source", "source"], (row, problems) =>
         {
             Construction construction = new()
             {
@@ -42,6 +42,7 @@ internal static class ConstructionRows
                 Layers = Layers(row, material, problems),
                 Stated = Stated(row, problems),
                 Spread = new(row.RequiredNumber("spread_db", SpreadDb) ?? 0),
+                SpreadSource = row.RequiredNote("spread_source"),
                 Source = row.RequiredNote("source"),
             };
             if (construction.Layers.IsEmpty == construction.Stated.IsEmpty)

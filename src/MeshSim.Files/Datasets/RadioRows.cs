@@ -56,11 +56,13 @@ internal static class RadioRows
 
     /// <summary>Every mounting.</summary>
     public static ImmutableArray<Mounting> Mountings() =>
-        DatasetRows.Read("mountings.csv", ["name", "description", .. MountingLosses.Select(loss => loss.Column), "source"], (row, _) => new Mounting
+        DatasetRows.Read("mountings.csv", ["name", "description", .. MountingLosses.Select(loss => loss.Column), "spread_db", "spread_source", "source"], (row, _) => new Mounting
         {
             Name = row.RequiredText("name") ?? "",
             Description = row.RequiredText("description") ?? "",
             Losses = [.. MountingLosses.Select(loss => (loss.Frequency, new Decibels(row.RequiredNumber(loss.Column, ZeroOrMore) ?? 0)))],
+            Spread = new(row.RequiredNumber("spread_db", ConstructionRows.SpreadDb) ?? 0),
+            SpreadSource = row.RequiredNote("spread_source"),
             Source = row.RequiredNote("source"),
         });
 

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using MeshSim.FloorPlans;
 using MeshSim.FloorPlans.Geometry;
 using MeshSim.Materials;
+using MeshSim.Propagation;
 using MeshSim.Quantities;
 using MeshSim.Radio;
 
@@ -31,8 +32,15 @@ public sealed record Network
     /// <summary>Length of the extension lead between the hub and the stick, m; 0 without one.</summary>
     public double LeadMetres { get; init; }
 
+    /// <summary>What was learnt from readings of it; null leaves everything to the catalogues.</summary>
+    public NetworkFit? Fit { get; init; }
+
     /// <summary>Its carrier.</summary>
     public Frequency Carrier => Radio.Carrier(Channel);
+
+    /// <summary>What hiding a device costs at its carrier, as fitted where it was.</summary>
+    public Decibels LossOf(Mounting mounting) =>
+        Decibels.Max(Decibels.Zero, mounting.LossAt(Carrier) + (Fit?.CorrectionOf(mounting) ?? Decibels.Zero));
 
     /// <summary>By how much USB 3 storage raises the noise floor of its coordinator.</summary>
     public Decibels HubNoise =>
@@ -193,6 +201,25 @@ public sealed record Home
 
     /// <summary>What changes of it cost.</summary>
     public PlacementCosts Costs { get; init; } = new();
+
+    /// <summary>How one network is planned: as the home says, or with the exponent and the shadowing that were fitted to its readings.</summary>
+    public PlanningParameters ParametersOf(Network network) => network.Fit is { } fit
+        ? Parameters with { Exponent = fit.Exponent, Shadowing = fit.Shadowing }
+        : Parameters;
+
+    /// <summary>The path-loss model of one network, with what was fitted, in a state of the house.</summary>
+    /// <param name="network">The network.</param>
+    /// <param name="name">Which model.</param>
+    /// <param name="state">Which doors stand open; null for none.</param>
+    /// <exception cref="ArgumentException">The state opens a door that the home does not have.</exception>
+    public IPathLossModel ModelOf(Network network, ModelName name, State? state) => PathLossModels.Create(
+        name,
+        FloorPlan.WithOpen(state?.Open ?? []),
+        Constructions,
+        network.Carrier,
+        ParametersOf(network).Exponent,
+        Parameters.Detour.Value,
+        network.Fit?.Corrections);
 
     /// <summary>The devices of one network, in the order written.</summary>
     public IEnumerable<Device> DevicesOf(Network network) => Devices.Where(device => device.Network == network.Name);

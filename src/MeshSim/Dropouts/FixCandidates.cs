@@ -74,7 +74,7 @@ public static class FixCandidates
                 ? HeightsMetres.Where(height => height >= device.HeightMetres + LeastRiseMetres && height <= highestMetres)
                     .Select(height => new RaiseDevice(device.Id, height))
                 : [],
-            .. device.Mounting.LossAt(network.Carrier) > Decibels.Zero ? [new UnboxDevice(device.Id, device.Mounting, isWired)] : ImmutableArray<Fix>.Empty,
+            .. network.LossOf(device.Mounting) > Decibels.Zero ? [new UnboxDevice(device.Id, device.Mounting, isWired)] : ImmutableArray<Fix>.Empty,
             .. isPlug ? OutletsNear(home, device).Select(outlet => new MoveToOutlet(device.Id, outlet)) : [],
         ];
     }

@@ -47,6 +47,9 @@ public sealed record Construction
     /// <summary>How far a real one may differ, one standard deviation.</summary>
     public required Decibels Spread { get; init; }
 
+    /// <summary>Where <see cref="Spread"/> comes from, or "assumed".</summary>
+    public string SpreadSource { get; init; } = "assumed";
+
     /// <summary>Where layers or losses come from, or "assumed".</summary>
     public required string Source { get; init; }
 }

@@ -39,6 +39,12 @@ public sealed class LossCurve
         }
     }
 
+    private LossCurve(double[] knotsDb, bool isExtrapolated)
+    {
+        this.knotsDb = knotsDb;
+        IsExtrapolated = isExtrapolated;
+    }
+
     /// <summary>
     /// Whether a material is used outside the frequencies at which it was measured, or a stated loss outside those at which
     /// it is stated.
@@ -59,6 +65,12 @@ public sealed class LossCurve
         double lowDb = knotsDb[below], highDb = knotsDb[below + 1];
         return new(lowDb + ((place - below) * (highDb - lowDb)));
     }
+
+    /// <summary>The same curve moved by what a measurement found at every angle, within 0 dB and <see cref="PlanningLoss.Ceiling"/>.</summary>
+    /// <param name="correction">How much more it costs.</param>
+    public LossCurve Corrected(Decibels correction) => correction == Decibels.Zero
+        ? this
+        : new([.. knotsDb.Select(knotDb => Math.Clamp(knotDb + correction.Value, 0, PlanningLoss.Ceiling.Value))], IsExtrapolated);
 
     private static double CosineAt(int knot) =>
         knot == Intervals ? 1 : PlanningLoss.CapCosine + (knot / IntervalsPerCosine);

@@ -35,7 +35,7 @@ public static class ChannelSurvey
         if (radio.FirstChannel == radio.LastChannel || devices.IsEmpty) return [];
 
         var fixedLosses = new KnownLosses(model);
-        var budget = new LinkBudget(radio, home.Parameters.Shadowing);
+        var budget = new LinkBudget(radio, home.ParametersOf(network).Shadowing);
         return
         [
             .. from channel in Enumerable.Range(radio.FirstChannel, radio.LastChannel - radio.FirstChannel + 1)
@@ -67,7 +67,7 @@ public static class ChannelSurvey
     {
         Dictionary<DeviceId, Reception> needs = devices.ToDictionary(device => device.Id, surroundings.At);
         Link[] disturbed = [.. links.Select(link => Disturbed(link, budget, network, needs))];
-        var graph = new MeshGraph(network, devices, [.. disturbed], home.Parameters.DesignMargin);
+        var graph = new MeshGraph(network, devices, [.. disturbed], home.ParametersOf(network).DesignMargin);
         int reached = Routing.LeastEtx(graph).Count(route => route is not null);
         PowerLevel[] levels = [.. needs.Values.Select(reception => reception.MeanInterference!.Value).Order()];
         return new(network.Channel, levels[^1], levels[levels.Length / 2], devices.Count(device => device.Id != network.Coordinator) - reached);

@@ -32,6 +32,12 @@ public sealed record Link
     /// <summary>How far the worse direction lies above the planning level of its receiver; negative when below.</summary>
     public required Decibels Margin { get; init; }
 
+    /// <summary>How wrong <see cref="Margin"/> may be. None in a link that nobody computed.</summary>
+    public MarginUncertainty Uncertainty { get; init; }
+
+    /// <summary>The probability that the margin of the link as built is 0 dB or more, so that it meets what its receiver needs.</summary>
+    public double Holds => Uncertainty.ProbabilityAbove(Decibels.Zero, Margin);
+
     /// <summary>Share of frames that arrive forward at the first try, expected over shadowing and interference, 0 to 1.</summary>
     public required double Delivery { get; init; }
 

@@ -24,11 +24,12 @@ public static class LinkTable
                      from second in Enumerable.Range(first + 1, devices.Length - first - 1)
                      select (From: devices[first], To: devices[second])).ToArray();
 
-        var budget = new LinkBudget(network.Radio, home.Parameters.Shadowing);
+        var budget = new LinkBudget(network.Radio, home.ParametersOf(network).Shadowing);
         var surroundings = new Surroundings(home, network, model, budget);
         Dictionary<DeviceId, Reception> needs = devices.ToDictionary(device => device.Id, surroundings.At);
+        var uncertainties = new MarginUncertainties(home, network);
         var links = new Link[pairs.Length];
-        Parallel.For(0, pairs.Length, i => links[i] = Between(home, network, budget, model, pairs[i].From, pairs[i].To, needs));
+        Parallel.For(0, pairs.Length, i => links[i] = Between(home, network, budget, model, pairs[i].From, pairs[i].To, needs, uncertainties));
         return [.. links];
     }
 
@@ -40,18 +41,26 @@ public static class LinkTable
     /// <param name="others">Who could hear it.</param>
     public static ImmutableArray<Link> Of(Home home, Network network, IPathLossModel model, Device device, IEnumerable<Device> others)
     {
-        var budget = new LinkBudget(network.Radio, home.Parameters.Shadowing);
+        var budget = new LinkBudget(network.Radio, home.ParametersOf(network).Shadowing);
         var surroundings = new Surroundings(home, network, model, budget);
         Device[] ends = [device, .. others];
         Dictionary<DeviceId, Reception> needs = ends.ToDictionary(end => end.Id, surroundings.At);
-        return [.. ends.Skip(1).Select(other => Between(home, network, budget, model, device, other, needs))];
+        var uncertainties = new MarginUncertainties(home, network);
+        return [.. ends.Skip(1).Select(other => Between(home, network, budget, model, device, other, needs, uncertainties))];
     }
 
     private static Link Between(
-        Home home, Network network, LinkBudget budget, IPathLossModel model, Device from, Device to, Dictionary<DeviceId, Reception> needs)
+        Home home,
+        Network network,
+        LinkBudget budget,
+        IPathLossModel model,
+        Device from,
+        Device to,
+        Dictionary<DeviceId, Reception> needs,
+        MarginUncertainties uncertainties)
     {
         PathLoss bare = model.Between(home.PositionOf(from), home.PositionOf(to));
-        PathLoss loss = bare with { Items = [.. bare.Items, MountingOf(from, network.Carrier), MountingOf(to, network.Carrier)] };
+        PathLoss loss = bare with { Items = [.. bare.Items, MountingOf(from, network), MountingOf(to, network)] };
         LinkLevels levels = budget.Between(PowerOf(from, network), PowerOf(to, network), loss.Total, needs[from.Id], needs[to.Id]);
         return new Link
         {
@@ -63,6 +72,7 @@ public static class LinkTable
             AtFrom = needs[from.Id],
             AtTo = needs[to.Id],
             Margin = levels.Margin,
+            Uncertainty = uncertainties.Of(loss, from.Mounting, to.Mounting),
             Delivery = levels.Delivery,
             ReverseDelivery = levels.ReverseDelivery,
         };
@@ -70,10 +80,12 @@ public static class LinkTable
 
     private static PowerLevel PowerOf(Device device, Network network) => device.TransmitPower ?? network.Radio.TransmitPower;
 
-    private static LossItem MountingOf(Device device, Frequency carrier) => new()
+    private static LossItem MountingOf(Device device, Network network) => new()
     {
         Kind = LossKind.Mounting,
         Name = $"{device.Id}: {device.Mounting.Name}",
-        Loss = device.Mounting.LossAt(carrier),
+        Mounting = device.Mounting.Name,
+        Loss = network.LossOf(device.Mounting),
+        Sensitivity = 1,
     };
 }

@@ -27,7 +27,7 @@ public sealed class StateGraphs
         _network = network;
         _model = model;
         _devices = [.. home.DevicesOf(network)];
-        DesignMargin = home.Parameters.DesignMargin;
+        DesignMargin = home.ParametersOf(network).DesignMargin;
     }
 
     /// <summary>The margin that a link must have to count.</summary>
@@ -54,8 +54,7 @@ public sealed class StateGraphs
 
     /// <summary>The path-loss model with the doors of a state.</summary>
     /// <exception cref="ArgumentException">The state opens a door that the home does not have.</exception>
-    public IPathLossModel ModelIn(State? state) => PathLossModels.Create(
-        _model, _home.FloorPlan.WithOpen(state?.Open ?? []), _home.Constructions, _network.Carrier, _home.Parameters.Exponent, _home.Parameters.Detour.Value);
+    public IPathLossModel ModelIn(State? state) => _home.ModelOf(_network, _model, state);
 
     private (MeshGraph Graph, Commands Commands) OfDoors(State? state)
     {
@@ -63,6 +62,6 @@ public sealed class StateGraphs
         if (_ofDoors.TryGetValue(key, out (MeshGraph, Commands) known)) return known;
 
         ImmutableArray<Link> links = LinkTable.Compute(_home, _network, ModelIn(state), state: null);
-        return _ofDoors[key] = (new(_network, _devices, links, DesignMargin), new(_network.Radio, _home.Parameters.Shadowing, links));
+        return _ofDoors[key] = (new(_network, _devices, links, DesignMargin), new(_network.Radio, _home.ParametersOf(_network).Shadowing, links));
     }
 }

@@ -59,7 +59,7 @@ public sealed class Surroundings
     /// <summary>What a device needs where it is and as it is hidden.</summary>
     public Reception At(Device device)
     {
-        Decibels mounting = device.Mounting.LossAt(_network.Carrier);
+        Decibels mounting = _network.LossOf(device.Mounting);
         Decibels noiseRise = device.Id == _network.Coordinator ? _network.HubNoise : Decibels.Zero;
         return Of(noiseRise, LossesTo(_home.PositionOf(device), mounting));
     }

@@ -35,7 +35,7 @@ internal sealed class SurveyedLinks
     public SurveyedLinks(Home home, Network network, MeshGraph graph, IPathLossModel model, PlacementNodes nodes)
     {
         (this.network, this.graph, this.model, this.nodes) = (network, graph, model, nodes);
-        budget = new(network.Radio, home.Parameters.Shadowing);
+        budget = new(network.Radio, home.ParametersOf(network).Shadowing);
         linked = graph.Links.ToDictionary(link => (link.From, link.To), link => link.Margin);
         coordinator = nodes.Devices.Select(device => device.Id).ToImmutableArray().IndexOf(network.Coordinator);
         Surroundings surroundings = new(home, network, model, budget);
@@ -55,7 +55,7 @@ internal sealed class SurveyedLinks
         ];
 
         (PowerLevel Power, Decibels Mounting, PowerLevel Needed) EndAt(Device device) =>
-            (device.TransmitPower ?? ownPower, device.Mounting.LossAt(network.Carrier), surroundings.At(device).PlanningLevel);
+            (device.TransmitPower ?? ownPower, network.LossOf(device.Mounting), surroundings.At(device).PlanningLevel);
     }
 
     /// <summary>The problem with the coordinator where it is.</summary>

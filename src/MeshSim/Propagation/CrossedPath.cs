@@ -30,7 +30,11 @@ internal sealed class CrossedPath
     public void AddDistance(double lossDb, bool isExtrapolated) =>
         items.Add(new() { Kind = LossKind.Distance, Name = "distance", Loss = new(lossDb), IsExtrapolated = isExtrapolated });
 
-    public void Add(in Crossing crossing, double lossDb, bool isExtrapolated) => items.Add(new()
+    /// <param name="crossing">What is met.</param>
+    /// <param name="lossDb">What it costs, dB.</param>
+    /// <param name="isExtrapolated">Whether a loss is used where nobody measured it.</param>
+    /// <param name="sensitivity">By how much the total grows per decibel that its construction costs more.</param>
+    public void Add(in Crossing crossing, double lossDb, bool isExtrapolated, double sensitivity) => items.Add(new()
     {
         Kind = crossing.Kind,
         Name = tracer.NameOf(crossing),
@@ -38,6 +42,7 @@ internal sealed class CrossedPath
         AngleDegrees = crossing.Kind == LossKind.Object ? null : Math.Acos(crossing.Cosine) * 180 / Math.PI,
         Loss = new(lossDb),
         IsExtrapolated = isExtrapolated,
+        Sensitivity = sensitivity,
     });
 
     public void AddDetour(double lossDb) =>

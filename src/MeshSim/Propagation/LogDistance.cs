@@ -32,21 +32,26 @@ public sealed class LogDistance : IPathLossModel
     /// <param name="frequency">The carrier.</param>
     /// <param name="exponent">Path-loss exponent n, within <see cref="Exponent"/>.</param>
     /// <param name="detourDb">What the way round costs, dB, within <see cref="Detour.ExtraDb"/>; null where there is none.</param>
+    /// <param name="corrections">By how much constructions cost more than computed; null where nothing was measured.</param>
     /// <exception cref="ArgumentException">A construction is missing, or frequency, exponent or way round is out of range.</exception>
     public LogDistance(
         FloorPlan plan,
         ImmutableDictionary<ConstructionName, Construction> constructions,
         Frequency frequency,
         double exponent,
-        double? detourDb = null)
+        double? detourDb = null,
+        IReadOnlyDictionary<ConstructionName, Decibels>? corrections = null)
     {
         decibelsPerDecade = 10 * Exponent.Check(exponent);
         this.detourDb = detourDb is { } extraDb ? Detour.ExtraDb.Check(extraDb) : null;
         lossAtOneMetreDb = FreeSpace.LossDb(1, frequency.Megahertz);
         this.plan = plan;
         tracer = new(plan);
-        curves = [.. PathLossModels.ConstructionsOf(tracer, constructions).Select(construction => LossCurves.Of(construction, frequency))];
+        curves = [.. PathLossModels.ConstructionsOf(tracer, constructions).Select(construction => CurveOf(construction))];
         pairs = new(() => new(tracer, curves, TotalDb));
+
+        LossCurve CurveOf(Construction construction) =>
+            LossCurves.Of(construction, frequency).Corrected(corrections?.GetValueOrDefault(construction.Name) ?? Decibels.Zero);
     }
 
     /// <inheritdoc/>
@@ -56,11 +61,14 @@ public sealed class LogDistance : IPathLossModel
         path.AddDistance(DistanceLossDb(path.DistanceMetres), isExtrapolated: false);
         double floorShare = Cost231.FloorShare(path.Floors), othersDb = 0;
         foreach (Crossing crossing in path.Crossings)
+            if (crossing.Kind != LossKind.Floor) othersDb += crossing.Weight * curves[crossing.Construction].At(crossing.Cosine).Value;
+        double slope = detourDb is { } extraDb ? Detour.Slope(othersDb, extraDb) : 1;
+        foreach (Crossing crossing in path.Crossings)
         {
             LossCurve curve = curves[crossing.Construction];
+            bool isFloor = crossing.Kind == LossKind.Floor;
             double lossDb = crossing.Weight * curve.At(crossing.Cosine).Value;
-            if (crossing.Kind != LossKind.Floor) othersDb += lossDb;
-            path.Add(crossing, crossing.Kind == LossKind.Floor ? floorShare * lossDb : lossDb, curve.IsExtrapolated);
+            path.Add(crossing, isFloor ? floorShare * lossDb : lossDb, curve.IsExtrapolated, crossing.Weight * (isFloor ? floorShare : slope));
         }
 
         if (detourDb is null) return path.ToPathLoss(ModelNames.LogDistance);

@@ -30,4 +30,14 @@ public static class ModelNames
 
     /// <summary>ITU-R P.1238, older form.</summary>
     public const string SiteGeneral = "site-general";
+
+    /// <summary>The name of a model.</summary>
+    public static string Of(ModelName model) => model switch
+    {
+        ModelName.LogDistance => LogDistance,
+        ModelName.Detour => Detour,
+        ModelName.MultiWall => MultiWall,
+        ModelName.SiteGeneral => SiteGeneral,
+        _ => throw new ArgumentOutOfRangeException(nameof(model), model, "no such model"),
+    };
 }

@@ -59,7 +59,7 @@ public sealed class MultiWall : IPathLossModel
             if (crossing.Kind == LossKind.Object) continue;
             bool isFloor = crossing.Kind == LossKind.Floor;
             Cost231Loss loss = isFloor ? losses.Floor : wallLosses[crossing.Construction];
-            path.Add(crossing, isFloor ? floorDb : crossing.Weight * loss.LossDb, loss.IsExtrapolated);
+            path.Add(crossing, isFloor ? floorDb : crossing.Weight * loss.LossDb, loss.IsExtrapolated, sensitivity: 0);
         }
 
         return path.ToPathLoss(ModelNames.MultiWall);

@@ -54,6 +54,15 @@ public sealed record LossItem
 
     /// <summary>Whether a material was used outside the frequencies at which it was measured.</summary>
     public bool IsExtrapolated { get; init; }
+
+    /// <summary>
+    /// By how much the total of the path grows per decibel that <see cref="Construction"/> or <see cref="Mounting"/> costs more;
+    /// 0 where neither decides the loss.
+    /// </summary>
+    public double Sensitivity { get; init; }
+
+    /// <summary>Name of the mounting, of an item of that kind.</summary>
+    public string? Mounting { get; init; }
 }
 
 /// <summary>The loss along one path, item by item. The items sum to the total.</summary>

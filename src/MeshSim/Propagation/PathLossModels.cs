@@ -15,6 +15,7 @@ public static class PathLossModels
     /// <param name="frequency">The carrier.</param>
     /// <param name="exponent">Path-loss exponent of <see cref="LogDistance"/>, with or without a way round; the others have their own.</param>
     /// <param name="detourDb">What the way round costs, dB, of <see cref="ModelName.Detour"/>.</param>
+    /// <param name="corrections">By how much constructions cost more than computed, as <see cref="LogDistance"/> was fitted; the others take none.</param>
     /// <exception cref="ArgumentException">No such model, a construction is missing, or frequency or exponent is out of range.</exception>
     public static IPathLossModel Create(
         ModelName name,
@@ -22,10 +23,11 @@ public static class PathLossModels
         ImmutableDictionary<ConstructionName, Construction> constructions,
         Frequency frequency,
         double exponent,
-        double detourDb = Detour.UsualDb) => name switch
+        double detourDb = Detour.UsualDb,
+        IReadOnlyDictionary<ConstructionName, Decibels>? corrections = null) => name switch
         {
-            ModelName.LogDistance => new LogDistance(plan, constructions, frequency, exponent),
-            ModelName.Detour => new LogDistance(plan, constructions, frequency, exponent, detourDb),
+            ModelName.LogDistance => new LogDistance(plan, constructions, frequency, exponent, corrections: corrections),
+            ModelName.Detour => new LogDistance(plan, constructions, frequency, exponent, detourDb, corrections),
             ModelName.MultiWall => new MultiWall(plan, constructions, frequency),
             ModelName.SiteGeneral => new SiteGeneral(plan, frequency),
             _ => throw new ArgumentOutOfRangeException(nameof(name), name, "no such model"),

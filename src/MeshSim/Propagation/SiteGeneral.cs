@@ -35,7 +35,7 @@ public sealed class SiteGeneral : IPathLossModel
         path.AddDistance(distanceDb, P1238.IsCoefficientExtrapolated(frequency));
         double floorsDb = P1238.FloorLossDb(BuildingUse.Residential, path.Floors);
         foreach (Crossing crossing in path.Crossings)
-            if (crossing.Kind == LossKind.Floor) path.Add(crossing, floorsDb / path.Floors, P1238.IsFloorLossExtrapolated(frequency));
+            if (crossing.Kind == LossKind.Floor) path.Add(crossing, floorsDb / path.Floors, P1238.IsFloorLossExtrapolated(frequency), sensitivity: 0);
 
         return path.ToPathLoss(ModelNames.SiteGeneral);
     }

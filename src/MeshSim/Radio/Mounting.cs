@@ -16,6 +16,12 @@ public sealed record Mounting
     /// <summary>Loss by frequency, in order of frequency; straight lines over the logarithm of frequency between, level beyond.</summary>
     public required ImmutableArray<(Frequency Frequency, Decibels Loss)> Losses { get; init; }
 
+    /// <summary>How far a real one may differ, one standard deviation.</summary>
+    public Decibels Spread { get; init; }
+
+    /// <summary>Where <see cref="Spread"/> comes from, or "assumed".</summary>
+    public string SpreadSource { get; init; } = "assumed";
+
     /// <summary>Where the losses come from, or "assumed".</summary>
     public required string Source { get; init; }
 

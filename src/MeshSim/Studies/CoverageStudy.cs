@@ -18,8 +18,8 @@ public static class CoverageStudy
     {
         IPathLossModel model = ModelOf(home, network, options);
         ImmutableArray<Link> links = LinkTable.Compute(home, network, model, options.State);
-        Decibels designMargin = home.Parameters.DesignMargin;
-        var commands = new Commands(network.Radio, home.Parameters.Shadowing, links);
+        Decibels designMargin = home.ParametersOf(network).DesignMargin;
+        var commands = new Commands(network.Radio, home.ParametersOf(network).Shadowing, links);
         return new NetworkCoverage
         {
             Home = home,
@@ -65,9 +65,5 @@ public static class CoverageStudy
         new(network, home.DevicesOf(network).Where(device => state?.TurnsOff(device) != true), links, designMargin);
 
     /// <summary>The path-loss model of a network in a state of the house.</summary>
-    internal static IPathLossModel ModelOf(Home home, Network network, StudyOptions options)
-    {
-        FloorPlan plan = home.FloorPlan.WithOpen(options.State?.Open ?? []);
-        return PathLossModels.Create(options.Model, plan, home.Constructions, network.Carrier, home.Parameters.Exponent, home.Parameters.Detour.Value);
-    }
+    internal static IPathLossModel ModelOf(Home home, Network network, StudyOptions options) => home.ModelOf(network, options.Model, options.State);
 }

@@ -92,7 +92,7 @@ internal sealed class DeviceTrials
         MeshGraph graph = graphs.In(options.State);
         ImmutableArray<DeviceReach> all = Routing.ReachOf(graph);
         DeviceReach? reach = all.FirstOrDefault(reach => reach.Device == device);
-        if (reach is not null) reach = new Commands(network.Radio, home.Parameters.Shadowing, graph.Links).On(reach);
+        if (reach is not null) reach = new Commands(network.Radio, home.ParametersOf(network).Shadowing, graph.Links).On(reach);
         return (all, new DeviceStanding
         {
             IsOn = graph.Devices.Contains(device),

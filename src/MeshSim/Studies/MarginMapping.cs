@@ -38,8 +38,7 @@ internal static class MarginMapping
     public static Field Over(NetworkCoverage coverage, FieldGrid grid)
     {
         Home home = coverage.Home;
-        IPathLossModel model = PathLossModels.Create(
-            coverage.Model, home.FloorPlan.WithOpen(coverage.State?.Open ?? []), home.Constructions, coverage.Network.Carrier, home.Parameters.Exponent, home.Parameters.Detour.Value);
+        IPathLossModel model = home.ModelOf(coverage.Network, coverage.Model, coverage.State);
         return BestMargin(coverage, RelaysOf(coverage), model, grid);
     }
 
@@ -50,7 +49,7 @@ internal static class MarginMapping
     public static Field BestMargin(NetworkCoverage coverage, ImmutableArray<Device> relays, IPathLossModel model, FieldGrid grid)
     {
         RadioProfile radio = coverage.Network.Radio;
-        var budget = new LinkBudget(radio, coverage.Home.Parameters.Shadowing);
+        var budget = new LinkBudget(radio, coverage.Home.ParametersOf(coverage.Network).Shadowing);
         var surroundings = new Surroundings(coverage.Home, coverage.Network, model, budget);
         if (NeededLevels.At(surroundings, coverage.Home, model, grid) is { } needed)
             return BestAmongInterference(coverage, relays, model, surroundings, budget, needed);
@@ -64,7 +63,7 @@ internal static class MarginMapping
         Server ServerAt(Device relay)
         {
             PowerLevel power = relay.TransmitPower ?? radio.TransmitPower, neededAtRelay = surroundings.At(relay).PlanningLevel;
-            Decibels mounting = relay.Mounting.LossAt(coverage.Network.Carrier);
+            Decibels mounting = coverage.Network.LossOf(relay.Mounting);
             return new(coverage.Home.PositionOf(relay), budget.Margin(radio.TransmitPower, power, mounting, budget.RequiredLevel, neededAtRelay).Value);
         }
     }
@@ -79,7 +78,7 @@ internal static class MarginMapping
         Func<Position, Field> lossFrom = NeededLevels.LossesOver(model, needed.Grid);
         foreach (Device relay in relays)
         {
-            Decibels mounting = relay.Mounting.LossAt(coverage.Network.Carrier);
+            Decibels mounting = coverage.Network.LossOf(relay.Mounting);
             PowerLevel power = relay.TransmitPower ?? probePower, neededAtRelay = surroundings.At(relay).PlanningLevel;
             Field loss = lossFrom(coverage.Home.PositionOf(relay));
             for (int i = 0; i < best.Length; i++)

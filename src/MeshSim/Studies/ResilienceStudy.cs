@@ -34,7 +34,7 @@ public static class ResilienceStudy
         var graphs = new StateGraphs(home, network, options.Model);
         MeshGraph graph = graphs.In(options.State);
         var rehearsing = new Rehearsing(graphs, options.State);
-        var shadowing = new LinkShadowing(home.Parameters.Shadowing, asked.Correlation);
+        var shadowing = new LinkShadowing(home.ParametersOf(network).Shadowing, asked.Correlation);
         ImmutableArray<Outage> pairs = asked.Pairs ? OutageList.Pairs(home, network, options.State) : [];
         return new NetworkRehearsal
         {

@@ -6,7 +6,7 @@ namespace MeshSim.Tests.Architecture;
 public sealed class LayerTests
 {
     private static readonly string[] LowestFirst =
-        ["Quantities", "FloorPlans", "Materials", "Propagation", "Radio", "Devices", "Mesh", "Placement", "Dropouts", "Studies"];
+        ["Quantities", "FloorPlans", "Materials", "Propagation", "Radio", "Devices", "Mesh", "Placement", "Fitting", "Dropouts", "Studies"];
 
     public static TheoryData<string> Layers => [.. LowestFirst];
 

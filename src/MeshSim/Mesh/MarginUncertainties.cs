@@ -1,0 +1,77 @@
+using System.Collections.Immutable;
+using MeshSim.Devices;
+using MeshSim.FloorPlans;
+using MeshSim.Materials;
+using MeshSim.Propagation;
+using MeshSim.Propagation.Recommendations;
+using MeshSim.Quantities;
+using MeshSim.Radio;
+
+namespace MeshSim.Mesh;
+
+/// <summary>
+/// How wrong the margins of one network may be. What a path crosses is wrong together where it is built of the same construction:
+/// spreads of one construction add up before squares do. What was fitted has the covariance of the fit, the rest the spread of
+/// its catalogue; the exponent that of <see cref="ExponentDeviation"/>.
+/// </summary>
+public sealed class MarginUncertainties
+{
+    /// <summary>
+    /// Standard deviation of the path-loss exponent that a home states or leaves at its default; assumed: two of them reach from
+    /// 1.4, a corridor that guides, to 2.6, a room full of things.
+    /// </summary>
+    public const double ExponentDeviation = 0.3;
+
+    private readonly NetworkFit? _fit;
+    private readonly Decibels _shadowing;
+    private readonly ImmutableDictionary<ConstructionName, Construction> _constructions;
+
+    /// <summary>Prepares a network.</summary>
+    public MarginUncertainties(Home home, Network network)
+    {
+        _fit = network.Fit;
+        _shadowing = home.ParametersOf(network).Shadowing;
+        _constructions = home.Constructions;
+    }
+
+    /// <summary>The uncertainty of a margin over a path.</summary>
+    /// <param name="loss">The path, mountings included as items.</param>
+    /// <param name="mountings">The mountings at its ends.</param>
+    public MarginUncertainty Of(PathLoss loss, params ReadOnlySpan<Mounting> mountings)
+    {
+        ArgumentNullException.ThrowIfNull(loss);
+
+        double decades = Math.Log10(Math.Max(loss.DistanceMetres, FreeSpace.DistanceMetres.Min));
+        Dictionary<(FittedKind, string), double> gradient = new() { [(FittedKind.Exponent, "")] = 10 * decades };
+        foreach (LossItem item in loss.Items)
+            if (item.Construction is { } construction) Add(gradient, (FittedKind.Construction, construction.Value), item.Sensitivity);
+        foreach (Mounting mounting in mountings) Add(gradient, (FittedKind.Mounting, mounting.Name), 1);
+
+        double variance = 0;
+        List<(int Index, double Slope)> fitted = [];
+        foreach (((FittedKind kind, string name), double slope) in gradient.OrderBy(part => part.Key.Item1).ThenBy(part => part.Key.Item2, StringComparer.Ordinal))
+        {
+            if (_fit?.IndexOf(kind, name) is { } index) fitted.Add((index, slope));
+            else variance += Square(slope * DeviationOf(kind, name, mountings));
+        }
+
+        foreach ((int first, double slope) in fitted)
+            foreach ((int second, double other) in fitted)
+                variance += slope * other * _fit!.Covariance(first, second);
+        return new(_shadowing, new(Math.Sqrt(Math.Max(0, variance)))); // Rounded correlations may leave a trace below 0.
+    }
+
+    private static void Add(Dictionary<(FittedKind, string), double> gradient, (FittedKind, string) parameter, double slope) =>
+        gradient[parameter] = gradient.GetValueOrDefault(parameter) + slope;
+
+    private static double Square(double value) => value * value;
+
+    private double DeviationOf(FittedKind kind, string name, ReadOnlySpan<Mounting> mountings)
+    {
+        if (kind == FittedKind.Exponent) return ExponentDeviation;
+        if (kind == FittedKind.Construction) return _constructions.TryGetValue(new(name), out Construction? found) ? found.Spread.Value : 0;
+        foreach (Mounting mounting in mountings)
+            if (mounting.Name == name) return mounting.Spread.Value;
+        return 0;
+    }
+}
