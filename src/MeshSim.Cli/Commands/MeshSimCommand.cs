@@ -26,6 +26,7 @@ internal static class MeshSimCommand
         meshsim compare BEFORE AFTER        what a change of the home folder made better or worse
         meshsim sheets HOME --out FILE.pdf  plan sheets to scale for the wall
         meshsim record HOME                 what feeds each device, and how it comes out
+        meshsim fit HOME                    is it true? hold the plan against what the radios report
         meshsim loss cavity-brick           what one wall costs
         """;
 
@@ -58,6 +59,7 @@ internal static class MeshSimCommand
         Add(root, new SheetsCommand(), SheetsWork.Run, terminal);
         Add(root, new CompareCommand(), CompareWork.Run, terminal);
         Add(root, new RecordCommand(), RecordWork.Run, terminal);
+        Add(root, new FitCommand(), FitWork.Run, terminal);
         Add(root, new LossCommand(), LossWork.Run, terminal);
         HelpWithExamples.Install(root, [("Order of use", Order), ("Exit codes", ExitCodes)]);
         return root;

@@ -4,6 +4,7 @@ using MeshSim.Cli.Wording;
 using MeshSim.Devices;
 using MeshSim.Files.Diagnostics;
 using MeshSim.FloorPlans;
+using MeshSim.Propagation;
 using MeshSim.Studies;
 
 namespace MeshSim.Cli.Commands;
@@ -16,12 +17,13 @@ internal sealed record StudyRequest(Home Home, ImmutableArray<Diagnostic> Notice
     public static StudyRequest Read(StudyArguments shape, ParseResult parsed, Terminal terminal)
     {
         ReadHome read = ReadHome.From(parsed.GetRequiredValue(shape.Home), terminal);
-        Home home = read.Home;
+        ModelName model = ModelWords.Parse(parsed.GetRequiredValue(shape.Model));
+        Home home = FittedHome.For(read.Home, model, terminal);
         ImmutableArray<Network> networks = parsed.GetValue(shape.Network) is { } name
             ? [Find(home.Networks, network => network.Name.Value, name, "networks")]
             : home.Networks;
         State? state = parsed.GetValue(shape.State) is { } named ? Find(home.States, s => s.Name, named, "states") : null;
-        return new(home, read.Notices, networks, new() { Model = ModelWords.Parse(parsed.GetRequiredValue(shape.Model)), State = state });
+        return new(home, read.Notices, networks, new() { Model = model, State = state });
     }
 
     /// <summary>The same on a grid of the command line's step and height.</summary>

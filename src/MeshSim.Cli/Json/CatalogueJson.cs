@@ -11,6 +11,7 @@ internal sealed record CatalogueJson(
     ImmutableArray<LayerJson> Layers,
     ImmutableArray<StatedLossJson> Stated,
     double SpreadDb,
+    string SpreadSource,
     string Source)
 {
     /// <summary>The record of a construction.</summary>
@@ -21,6 +22,7 @@ internal sealed record CatalogueJson(
         LayerJson.Of(construction),
         StatedLossJson.Of(construction),
         construction.Spread.Value,
+        construction.SpreadSource,
         construction.Source);
 }
 

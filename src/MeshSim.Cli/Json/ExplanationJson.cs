@@ -82,6 +82,8 @@ internal sealed record BudgetJson(
     double RequiredDbm,
     RequirementCause Cause,
     double MarginDb,
+    UncertaintyJson Uncertainty,
+    double Holds,
     double DesignMarginDb,
     double MissingDb)
 {
@@ -100,6 +102,8 @@ internal sealed record BudgetJson(
         budget.Required.Dbm,
         budget.Cause,
         budget.Margin.Value,
+        UncertaintyJson.Of(budget.Link.Uncertainty),
+        budget.Link.Holds,
         budget.DesignMargin.Value,
         budget.Missing.Value);
 }

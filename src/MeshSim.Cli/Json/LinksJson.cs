@@ -8,7 +8,7 @@ using MeshSim.Studies;
 namespace MeshSim.Cli.Json;
 
 /// <summary>The links of one network as JSON.</summary>
-internal sealed record LinksJson(string Home, ModelName Model, string Network, ImmutableArray<LinkJson> Links, AirJson Air)
+internal sealed record LinksJson(string Home, ModelName Model, string Network, int? FittedToReadings, ImmutableArray<LinkJson> Links, AirJson Air)
 {
     /// <summary>The record of a coverage.</summary>
     /// <param name="coverage">Links and routes of the network.</param>
@@ -17,6 +17,7 @@ internal sealed record LinksJson(string Home, ModelName Model, string Network, I
         coverage.Home.Name,
         coverage.Model,
         coverage.Network.Name.Value,
+        coverage.Network.Fit?.Readings,
         [.. coverage.Links.Select(LinkJson.Of)],
         AirJson.Of(coverage, AirStudy.Run(coverage), pollSeconds));
 }
@@ -30,6 +31,8 @@ internal sealed record LinkJson(
     double ReceivedDbm,
     double ReverseDbm,
     double MarginDb,
+    UncertaintyJson Uncertainty,
+    double Holds,
     double Delivery,
     double ReverseDelivery,
     ReceptionJson? AtFrom,
@@ -45,11 +48,21 @@ internal sealed record LinkJson(
         link.Received.Dbm,
         link.Reverse.Dbm,
         link.Margin.Value,
+        UncertaintyJson.Of(link.Uncertainty),
+        link.Holds,
         link.Delivery,
         link.ReverseDelivery,
         ReceptionJson.Of(link.AtFrom),
         ReceptionJson.Of(link.AtTo),
         [.. link.PathLoss.Items.Select(LossJson.Of)]);
+}
+
+/// <summary>How wrong a margin may be, standard deviations.</summary>
+internal sealed record UncertaintyJson(double TotalDb, double ShadowingDb, double LossesDb)
+{
+    /// <summary>The record of an uncertainty.</summary>
+    public static UncertaintyJson Of(MarginUncertainty uncertainty) =>
+        new(uncertainty.Total.Value, uncertainty.Shadowing.Value, uncertainty.Losses.Value);
 }
 
 /// <summary>One item of a path loss.</summary>

@@ -61,7 +61,9 @@ internal sealed record RepeaterJson(
     ImmutableArray<string> Serves,
     ImmutableArray<ServedCaseJson> ServesWhen,
     double UplinkMarginDb,
-    double DownlinkMarginDb)
+    UncertaintyJson UplinkUncertainty,
+    double DownlinkMarginDb,
+    UncertaintyJson DownlinkUncertainty)
 {
     /// <summary>The record of a repeater.</summary>
     public static RepeaterJson Of(PlacedRepeater repeater)
@@ -78,7 +80,9 @@ internal sealed record RepeaterJson(
             [.. repeater.Serves.Select(id => id.Value)],
             [.. repeater.ServesWhen.Select(ServedCaseJson.Of)],
             repeater.UplinkMargin.Value,
-            repeater.DownlinkMargin.Value);
+            UncertaintyJson.Of(repeater.UplinkUncertainty),
+            repeater.DownlinkMargin.Value,
+            UncertaintyJson.Of(repeater.DownlinkUncertainty));
     }
 }
 

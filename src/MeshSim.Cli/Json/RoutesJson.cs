@@ -16,6 +16,7 @@ internal sealed record RoutesJson(
     string Coordinator,
     int HopLimit,
     double DesignMarginDb,
+    int? FittedToReadings,
     int Unreachable,
     ImmutableArray<ReachJson> Devices)
 {
@@ -28,6 +29,7 @@ internal sealed record RoutesJson(
         coverage.Network.Coordinator.Value,
         coverage.Network.HopLimit,
         coverage.DesignMargin.Value,
+        coverage.Network.Fit?.Readings,
         coverage.Devices.Count(reach => !reach.IsReached),
         [.. coverage.Devices.Select(reach => ReachJson.Of(coverage, reach))]);
 }
@@ -41,6 +43,8 @@ internal sealed record ReachJson(
     ImmutableArray<string>? Route,
     int? Hops,
     double? WeakestMarginDb,
+    UncertaintyJson? WeakestUncertainty,
+    double? Holds,
     double? Delivery,
     double? Etx,
     double? CommandDelivery,
@@ -58,6 +62,7 @@ internal sealed record ReachJson(
     {
         Device device = coverage.Home.Devices.First(d => d.Id == reach.Device);
         Route? route = reach.Route;
+        RouteCertainty? sure = route is null ? null : RouteCertainty.Of(coverage.Links, route);
         ImmutableArray<string>? path = route is null ? null : [.. route.Path.Select(id => id.Value)];
         return new(
             reach.Device.Value,
@@ -67,6 +72,8 @@ internal sealed record ReachJson(
             path,
             route?.Hops,
             route?.WeakestMargin.Value,
+            sure is { } weakest ? UncertaintyJson.Of(weakest.Weakest.Uncertainty) : null,
+            sure?.Holds,
             route?.Delivery,
             route?.Etx,
             reach.Command?.Delivery,

@@ -26,6 +26,14 @@ internal static class StagedFile
     public static void Write(string path, byte[] content)
     {
         Refuse(path);
+        Replace(path, content);
+    }
+
+    /// <summary>The same for a text that belongs to a home, whose name must not be refused.</summary>
+    public static void WriteOwn(string path, string content) => Replace(path, Encoding.UTF8.GetBytes(content));
+
+    private static void Replace(string path, byte[] content)
+    {
         string full = Path.GetFullPath(path);
         string staging = FormattableString.Invariant($"{full}.{Environment.ProcessId}.partial");
         try

@@ -21,13 +21,14 @@ internal static class LinksTable
         ImmutableArray<Link> shown = [.. links];
         bool extrapolated = shown.Any(link => link.PathLoss.Items.Any(item => item.IsExtrapolated));
         return new(
-            [new("From"), new("To"), new("m", true), new("Loss dB", true), new("Margin dB", true), new("Link"), new("Through (dB each)")],
+            [new("From"), new("To"), new("m", true), new("Loss dB", true), new("Margin dB", true), new("Holds %", true), new("Link"), new("Through (dB each)")],
             [.. shown.Select(link => Row(coverage, link))])
         {
             Notes =
             [
                 "Margin: how far the weaker direction lies above the weakest usable level. "
                 + $"Good from {coverage.DesignMargin} on: only good links are planned with.",
+                CoverageWords.Uncertainty,
                 .. extrapolated ? ["* A material used outside the frequencies at which it was measured."] : ImmutableArray<string>.Empty,
             ],
         };
@@ -44,7 +45,8 @@ internal static class LinksTable
         link.To.Value,
         Figures.Tenths(link.PathLoss.DistanceMetres),
         Figures.Decibels(link.PathLoss.Total),
-        Figures.Decibels(link.Margin),
+        Figures.Uncertain(link.Margin, link.Uncertainty),
+        Figures.Percent(link.Holds),
         link.Margin >= coverage.DesignMargin ? "good" : IsHeard(link) ? "weak" : "none",
         Through(link.PathLoss),
     ];

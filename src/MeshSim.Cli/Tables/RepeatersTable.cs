@@ -16,7 +16,7 @@ internal static class RepeatersTable
         ],
         [.. placement.Repeaters.Select(Row)])
     {
-        Notes = ["Both figures are margins: how far the weaker direction lies above the weakest usable level."],
+        Notes = ["Both figures are margins: how far the weaker direction lies above the weakest usable level, ± one standard deviation."],
     };
 
     private static ImmutableArray<string> Row(PlacedRepeater repeater)
@@ -28,8 +28,8 @@ internal static class RepeatersTable
             outlet.Id.Value + (outlet.IsAssumed ? " (assumed)" : ""),
             CoverageWords.Place(outlet.Storey, outlet.Room),
             string.Join(", ", placeMetres.Select(Figures.Plain)),
-            Figures.Decibels(repeater.UplinkMargin),
-            Figures.Decibels(repeater.DownlinkMargin),
+            Figures.Uncertain(repeater.UplinkMargin, repeater.UplinkUncertainty),
+            Figures.Uncertain(repeater.DownlinkMargin, repeater.DownlinkUncertainty),
             string.Join("; ", Served(repeater)),
         ];
     }

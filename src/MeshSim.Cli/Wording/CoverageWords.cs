@@ -35,8 +35,16 @@ internal static class CoverageWords
     {
         string state = coverage.State is { } s ? $", state {s.Name}" : "";
         return $"Network {coverage.Network.Name}, {coverage.Network.Carrier}, model {ModelWords.Of(coverage.Model)}, "
-            + $"design margin {coverage.DesignMargin}{state}";
+            + $"design margin {coverage.DesignMargin}{state}{Fitted(coverage.Network)}";
     }
+
+    /// <summary>What the figures after ± and under "Holds" mean.</summary>
+    public const string Uncertainty =
+        "±: one standard deviation of what the margin may be off by. Holds: in how many of 100 houses of this plan the link meets what its receiver needs.";
+
+    /// <summary>That fitted values are in use, such as ", fitted to 288 readings (fit.yaml)"; empty when none are.</summary>
+    public static string Fitted(Network network) =>
+        network.Fit is { } fit ? $", fitted to {Figures.Counted(fit.Readings, "reading")} (fit.yaml)" : "";
 
     /// <summary>The devices without a reliable way.</summary>
     public static ImmutableArray<DeviceReach> Unreached(NetworkCoverage coverage) => [.. coverage.Devices.Where(reach => !reach.IsReached)];

@@ -1,4 +1,5 @@
 using System.Globalization;
+using MeshSim.Mesh;
 using MeshSim.Quantities;
 
 namespace MeshSim.Cli.Wording;
@@ -8,6 +9,10 @@ internal static class Figures
 {
     /// <summary>A ratio without its unit.</summary>
     public static string Decibels(Decibels value) => Tenths(value.Value);
+
+    /// <summary>A margin with what it may be off by, one standard deviation, such as "12.3 ±6.8"; without that where nobody computed it.</summary>
+    public static string Uncertain(Decibels margin, MarginUncertainty uncertainty) =>
+        uncertainty == default ? Decibels(margin) : $"{Decibels(margin)} ±{Decibels(uncertainty.Total)}";
 
     /// <summary>A level without its unit.</summary>
     public static string Dbm(PowerLevel level) => Tenths(level.Dbm);

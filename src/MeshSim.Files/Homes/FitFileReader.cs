@@ -54,7 +54,7 @@ internal sealed class FitFileReader
             node, "a fit", _problems, "network", "model", "readings", "shadowing", "exponent", "constructions", "mountings", "common offset", "offsets", "correlations");
         if (map?.RequiredText("network") is not { } network) return null;
         if (_home is { AreNetworksComplete: true }) CheckKnown(network, map.PlaceOf("network"), [.. _home.Networks.Select(known => known.Name.Name)], "network");
-        CheckModel(map);
+        ModelName model = ReadModel(map);
         double? shadowingDb = map.RequiredNumber("shadowing", FadingMargin.ShadowingDb);
         FittedParameter? exponent = map.Require("exponent") is { } at ? ReadFigures(at, "the exponent", FittedKind.Exponent, "value", LogDistance.Exponent) : null;
         string[]? constructions = _home is null ? null : [.. _home.Constructions.Keys.Select(name => name.Value).Order(StringComparer.Ordinal)];
@@ -76,7 +76,7 @@ internal sealed class FitFileReader
         if (exponent is null || shadowingDb is null) return null;
         return (new(network, map.PlaceOf("network")), new()
         {
-            Model = ModelName.LogDistance,
+            Model = model,
             Readings = readings,
             Shadowing = new(shadowingDb.Value),
             Parameters = parameters,
@@ -85,10 +85,13 @@ internal sealed class FitFileReader
         });
     }
 
-    private void CheckModel(MapReader map)
+    private ModelName ReadModel(MapReader map)
     {
-        if (map.RequiredText("model") is { } model && model != ModelNames.LogDistance)
-            _problems.Error(map.PlaceOf("model"), $"{KnownNames.Quote(model)} is no model that can be fitted", $"write {ModelNames.LogDistance}");
+        string? model = map.RequiredText("model");
+        if (model == ModelNames.LogDistance) return ModelName.LogDistance;
+        if (model is not null && model != ModelNames.Detour)
+            _problems.Error(map.PlaceOf("model"), $"{KnownNames.Quote(model)} is no model that can be fitted", $"write {ModelNames.Detour} or {ModelNames.LogDistance}");
+        return ModelName.Detour;
     }
 
     private IEnumerable<FittedParameter> ReadList(MapReader map, string key, FittedKind kind, string nameKey, string valueKey, string[]? known)

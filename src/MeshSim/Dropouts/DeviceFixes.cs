@@ -67,7 +67,11 @@ public sealed record ChangeNetwork(DeviceId Device, Network To) : Fix
     public override NetworkName? MovesTo => To.Name;
 
     /// <inheritdoc/>
-    public override Home On(Home home) => With(home, Device, device => Joined(device, To));
+    public override Home On(Home home) => With(home, Device, device => Joined(device, To)) with
+    {
+        // What was read of it was read in the network that it leaves.
+        Readings = [.. home.Readings.Where(reading => reading.From != Device && reading.To != Device)],
+    };
 
     /// <summary>A device as it would be in a network: same place, same mounting, same supply, the profile's power.</summary>
     public static Device Joined(Device device, Network network) => device.Network == network.Name

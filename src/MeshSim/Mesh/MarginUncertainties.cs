@@ -22,6 +22,12 @@ public sealed class MarginUncertainties
     /// </summary>
     public const double ExponentDeviation = 0.3;
 
+    /// <summary>
+    /// Standard deviation of what the way round the walls costs, dB; assumed: the same building type differs by as much from flat to
+    /// flat.
+    /// </summary>
+    public const double DetourDb = 5;
+
     private readonly NetworkFit? _fit;
     private readonly Decibels _shadowing;
     private readonly ImmutableDictionary<ConstructionName, Construction> _constructions;
@@ -47,7 +53,8 @@ public sealed class MarginUncertainties
             if (item.Construction is { } construction) Add(gradient, (FittedKind.Construction, construction.Value), item.Sensitivity);
         foreach (Mounting mounting in mountings) Add(gradient, (FittedKind.Mounting, mounting.Name), 1);
 
-        double variance = 0;
+        double detour = loss.Items.Where(item => item.Kind == LossKind.Detour).Sum(item => item.Sensitivity);
+        double variance = Square(DetourDb * detour);
         List<(int Index, double Slope)> fitted = [];
         foreach (((FittedKind kind, string name), double slope) in gradient.OrderBy(part => part.Key.Item1).ThenBy(part => part.Key.Item2, StringComparer.Ordinal))
         {

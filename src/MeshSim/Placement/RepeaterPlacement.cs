@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using MeshSim.Devices;
+using MeshSim.Mesh;
 using MeshSim.Quantities;
 
 namespace MeshSim.Placement;
@@ -72,6 +73,12 @@ public sealed record PlacedRepeater
 
     /// <summary>Least margin of the links by which it serves the devices of that case or the next repeater.</summary>
     public required Decibels DownlinkMargin { get; init; }
+
+    /// <summary>How wrong <see cref="UplinkMargin"/> may be.</summary>
+    public MarginUncertainty UplinkUncertainty { get; init; }
+
+    /// <summary>How wrong <see cref="DownlinkMargin"/> may be.</summary>
+    public MarginUncertainty DownlinkUncertainty { get; init; }
 }
 
 /// <summary>A mains device that stays powered when a state would turn it off.</summary>

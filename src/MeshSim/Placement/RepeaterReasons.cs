@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using MeshSim.Devices;
+using MeshSim.Mesh;
 using MeshSim.Quantities;
 
 namespace MeshSim.Placement;
@@ -37,8 +38,10 @@ internal sealed class RepeaterReasons
             Outlet = survey.Outlets[choice],
             Serves = reasons.Serves,
             ServesWhen = reasons.ServesWhen,
-            UplinkMargin = reasons.Uplink,
-            DownlinkMargin = reasons.Downlink,
+            UplinkMargin = reasons.Uplink.Margin,
+            UplinkUncertainty = reasons.Uplink.Uncertainty,
+            DownlinkMargin = reasons.Downlink.Margin,
+            DownlinkUncertainty = reasons.Downlink.Uncertainty,
         };
     }
 
@@ -47,7 +50,7 @@ internal sealed class RepeaterReasons
     {
         Reasons reasons = For(choice);
         Device device = survey.Kept[choice - survey.Outlets.Length];
-        return new(device.Id, device.SwitchedBy, reasons.ServesWhen, reasons.Uplink, reasons.Downlink);
+        return new(device.Id, device.SwitchedBy, reasons.ServesWhen, reasons.Uplink.Margin, reasons.Downlink.Margin);
     }
 
     private Reasons For(int outlet)
@@ -66,31 +69,34 @@ internal sealed class RepeaterReasons
         }
 
         (Demand first, ReachGraph links, int[] served) = lost[0];
+        int upwards = Upwards(first, links, node), downwards = Downwards(first, node, served);
         return new(
             [.. everyday.Order().Select(device => survey.Devices[device].Id)],
             [
                 .. lost.Where(entry => entry.Demand.Situation > 0 || entry.Demand.Lost is not null)
                     .Select(entry => new ServedCase(names.Of(entry.Demand.Situation, entry.Demand.Lost), Ids(entry.Devices))),
             ],
-            new(Uplink(first, links, node)),
-            new(Downlink(first, node, served)));
+            LinkOf(first, node, upwards),
+            LinkOf(first, node, downwards));
     }
 
     private ImmutableArray<DeviceId> Ids(int[] devices) => [.. devices.Select(device => survey.Devices[device].Id)];
 
-    private double Uplink(Demand demand, ReachGraph graph, int node)
+    /// <summary>The node nearer to the coordinator to which its margin is greatest.</summary>
+    private int Upwards(Demand demand, ReachGraph graph, int node)
     {
         NodeSet passing = graph.Chosen(chosen).Without(demand.Absent);
         int[] hops = demand.Hops(graph, passing);
         return Enumerable.Range(0, demand.Problem.NodeCount)
             .Where(other => passing.Contains(other) && hops[other] < hops[node])
-            .Max(other => demand.Problem.Margin(node, other).Value);
+            .MaxBy(other => demand.Problem.Margin(node, other).Value);
     }
 
-    private double Downlink(Demand demand, int node, int[] devices)
+    /// <summary>Of the nodes that it passes frames to, the one to which its margin is least.</summary>
+    private int Downwards(Demand demand, int node, int[] devices)
     {
         WidestRoutes routes = new(demand.Problem, chosen, demand.Absent);
-        return devices.Min(device => demand.Problem.Margin(node, NextAfter(node, routes.RouteTo(device))).Value);
+        return devices.Select(device => NextAfter(node, routes.RouteTo(device))).MinBy(next => demand.Problem.Margin(node, next).Value);
     }
 
     /// <summary>The node that follows a repeater on the way to a device that cannot do without it.</summary>
@@ -101,5 +107,10 @@ internal sealed class RepeaterReasons
         throw new InvalidOperationException("every route to a device that a repeater serves passes the repeater");
     }
 
-    private readonly record struct Reasons(ImmutableArray<DeviceId> Serves, ImmutableArray<ServedCase> ServesWhen, Decibels Uplink, Decibels Downlink);
+    private PlannedLink LinkOf(Demand demand, int node, int other) => new(demand.Problem.Margin(node, other), survey.Uncertainty(node, other));
+
+    private readonly record struct PlannedLink(Decibels Margin, MarginUncertainty Uncertainty);
+
+    private readonly record struct Reasons(
+        ImmutableArray<DeviceId> Serves, ImmutableArray<ServedCase> ServesWhen, PlannedLink Uplink, PlannedLink Downlink);
 }

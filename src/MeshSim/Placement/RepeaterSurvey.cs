@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
 using MeshSim.Devices;
+using MeshSim.FloorPlans.Geometry;
 using MeshSim.Mesh;
+using MeshSim.Propagation;
 
 namespace MeshSim.Placement;
 
@@ -18,6 +20,9 @@ public sealed record RepeaterSurvey(
     /// <summary>The problem of everyday.</summary>
     public RepeaterProblem Problem => Situations[0].Problem;
 
+    /// <summary>How wrong the everyday margin between two nodes may be.</summary>
+    public Func<int, int, MarginUncertainty> Uncertainty { get; private init; } = (_, _) => default;
+
     /// <summary>
     /// Surveys a network. A repeater is a router of the network at an outlet, mounted on the surface without loss, that sends with
     /// the profile's power. An outlet whose circuit is off everyday is not considered, and in a star none is: nobody would use a
@@ -29,8 +34,11 @@ public sealed record RepeaterSurvey(
     /// <param name="everyday">The state planned for; null when everything is on and every door closed. The coordinator has power.</param>
     /// <param name="held">States in which devices must be reached too. The coordinator has power in each.</param>
     /// <exception cref="ArgumentException">The coordinator has no power in one of the states.</exception>
-    public static RepeaterSurvey Of(Home home, Network network, StateGraphs graphs, State? everyday, ImmutableArray<State> held) =>
-        new SiteSurvey(home, network, graphs, everyday, held, []).WithHubInPlace();
+    public static RepeaterSurvey Of(Home home, Network network, StateGraphs graphs, State? everyday, ImmutableArray<State> held)
+    {
+        RepeaterSurvey survey = new SiteSurvey(home, network, graphs, everyday, held, []).WithHubInPlace();
+        return survey with { Uncertainty = survey.UncertaintyIn(home, network, graphs.ModelIn(everyday)) };
+    }
 
     /// <summary>Per choice what it costs: the outlets first, then the devices kept powered.</summary>
     public ImmutableArray<int> CostsOf(PlacementCosts costs)
@@ -59,6 +67,18 @@ public sealed record RepeaterSurvey(
     private static (string What, string Id, string? Room) Words(Outlet outlet) => ("outlet", outlet.Id.Value, outlet.Room?.Value);
 
     private static (string What, string Id, string? Room) Words(Device device) => (Words(device.Role), device.Id.Value, device.Room?.Value);
+
+    private Func<int, int, MarginUncertainty> UncertaintyIn(Home home, Network network, IPathLossModel model)
+    {
+        var uncertainties = new MarginUncertainties(home, network);
+        return (a, b) => uncertainties.Of(model.Between(PlaceOf(a), PlaceOf(b)), [.. new[] { DeviceAt(a), DeviceAt(b) }.OfType<Device>().Select(device => device.Mounting)]);
+
+        Position PlaceOf(int node) => DeviceAt(node) is { } device ? home.PositionOf(device) : home.PositionOf(Outlets[node - Devices.Length]);
+    }
+
+    private Device? DeviceAt(int node) => node < Devices.Length ? Devices[node]
+        : node < Devices.Length + Outlets.Length ? null
+        : Kept[node - Devices.Length - Outlets.Length];
 
     private static string Words(Role role) => role switch
     {

@@ -45,8 +45,10 @@ internal sealed class CrossedPath
         Sensitivity = sensitivity,
     });
 
-    public void AddDetour(double lossDb) =>
-        items.Add(new() { Kind = LossKind.Detour, Name = "way round", Loss = new(lossDb) });
+    /// <param name="lossDb">What the way round takes off the sum of the walls, dB, as a negative loss.</param>
+    /// <param name="sensitivity">By how much the total grows per decibel that the way round costs more.</param>
+    public void AddDetour(double lossDb, double sensitivity) =>
+        items.Add(new() { Kind = LossKind.Detour, Name = "way round", Loss = new(lossDb), Sensitivity = sensitivity });
 
     public PathLoss ToPathLoss(string model) => new(model, DistanceMetres, items.ToImmutable());
 }

@@ -24,6 +24,15 @@ public static class Detour
         return -10 * Math.Log10((Math.Pow(10, -wallsDb / 10) + round) / (1 + round));
     }
 
+    /// <summary>By how much <see cref="LossDb"/> grows with what the way round costs.</summary>
+    /// <param name="wallsDb">As there, dB.</param>
+    /// <param name="extraDb">As there, dB.</param>
+    public static double ExtraSlope(double wallsDb, double extraDb)
+    {
+        double round = Math.Pow(10, -extraDb / 10);
+        return (round / (Math.Pow(10, -wallsDb / 10) + round)) - (round / (1 + round));
+    }
+
     /// <summary>By how much <see cref="LossDb"/> grows with the sum of the walls: the share of the power that comes the straight way.</summary>
     /// <param name="wallsDb">As there, dB.</param>
     /// <param name="extraDb">As there, dB.</param>

@@ -72,7 +72,7 @@ public sealed class LogDistance : IPathLossModel
         }
 
         if (detourDb is null) return path.ToPathLoss(ModelNames.LogDistance);
-        if (othersDb > 0) path.AddDetour(WallsDb(othersDb) - othersDb);
+        if (othersDb > 0) path.AddDetour(WallsDb(othersDb) - othersDb, Detour.ExtraSlope(othersDb, detourDb.Value));
         return path.ToPathLoss(ModelNames.Detour);
     }
 

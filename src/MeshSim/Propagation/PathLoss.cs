@@ -56,8 +56,8 @@ public sealed record LossItem
     public bool IsExtrapolated { get; init; }
 
     /// <summary>
-    /// By how much the total of the path grows per decibel that <see cref="Construction"/> or <see cref="Mounting"/> costs more;
-    /// 0 where neither decides the loss.
+    /// By how much the total of the path grows per decibel that <see cref="Construction"/>, <see cref="Mounting"/> or the way round
+    /// costs more; 0 where none of them decides the loss.
     /// </summary>
     public double Sensitivity { get; init; }
 

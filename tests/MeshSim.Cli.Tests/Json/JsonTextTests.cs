@@ -20,9 +20,9 @@ public sealed class JsonTextTests
     {
         JsonElement links = Root(JsonText.Of(LinksJson.Of(Samples.Coverage)));
 
-        Names(links).Should().Equal("home", "model", "network", "links", "air");
+        Names(links).Should().Equal("home", "model", "network", "fittedToReadings", "links", "air");
         Names(links.GetProperty("links")[0]).Should().Equal(
-            "from", "to", "distanceMetres", "pathLossDb", "receivedDbm", "reverseDbm", "marginDb", "delivery", "reverseDelivery", "atFrom", "atTo", "losses");
+            "from", "to", "distanceMetres", "pathLossDb", "receivedDbm", "reverseDbm", "marginDb", "uncertainty", "holds", "delivery", "reverseDelivery", "atFrom", "atTo", "losses");
         Names(links.GetProperty("air")).Should().Equal("channel", "bestChannel", "channels", "coordinatorNoiseRiseDb", "duty");
         Names(links.GetProperty("links")[0].GetProperty("losses")[1]).Should().Equal(
             "kind", "name", "construction", "angleDegrees", "lossDb", "isExtrapolated");

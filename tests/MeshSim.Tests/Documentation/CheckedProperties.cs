@@ -1,3 +1,5 @@
+using MeshSim.Tests.Fitting;
+using MeshSim.Tests.Fitting.Estimation;
 using MeshSim.Tests.FloorPlans.Descriptions;
 using MeshSim.Tests.FloorPlans.Geometry;
 using MeshSim.Tests.Materials;
@@ -99,6 +101,14 @@ public static class CheckedProperties
             (nameof(RepeaterSolverTests), nameof(RepeaterSolverTests.The_same_problem_gets_the_same_answer)),
             (nameof(RepeaterSolverTests), nameof(RepeaterSolverTests.The_order_of_the_devices_changes_nothing)),
         ]),
+        ("What was put into readings is found again",
+        [
+            (nameof(FitProblemTests), nameof(FitProblemTests.Known_parameters_are_recovered_and_intervals_cover)),
+            (nameof(FitterTests), nameof(FitterTests.The_device_in_the_metal_box_is_named_first_and_the_rest_is_learnt)),
+            (nameof(FitterTests), nameof(FitterTests.A_plan_that_is_right_is_not_contradicted)),
+            (nameof(FitterTests), nameof(FitterTests.A_device_that_is_elsewhere_is_told_from_one_in_a_box)),
+            (nameof(FitterTests), nameof(FitterTests.A_wall_of_something_else_is_named)),
+        ]),
         ("A home worked out on paper ([two-room-home](two-room-home.md))",
         [
             (nameof(TwoRoomHomeTests), nameof(TwoRoomHomeTests.Every_link_is_as_printed)),
@@ -120,6 +130,10 @@ public static class CheckedProperties
             (nameof(PredicatesTests), nameof(PredicatesTests.Stretches_touch_and_cross_as_an_independent_calculation_says)),
             (nameof(PolygonTests), nameof(PolygonTests.Locate_agrees_with_an_independent_ray_count_on_random_rings)),
             (nameof(OutlinesTests), nameof(OutlinesTests.An_outline_crosses_itself_exactly_when_its_ring_is_not_simple)),
+        ]),
+        ("MathNet.Numerics, for least squares",
+        [
+            (nameof(MapEstimatorTests), nameof(MapEstimatorTests.A_library_regresses_the_same)),
         ]),
         ("QuikGraph, for shortest paths and flows",
         [

@@ -1,3 +1,4 @@
+using MeshSim.Tests.Fitting.Estimation;
 using MeshSim.Tests.Materials;
 using MeshSim.Tests.Propagation.Recommendations;
 using MeshSim.Tests.Radio;
@@ -75,6 +76,10 @@ public static class ReproducedTables
             new("Rayleigh", nameof(FadingMarginTests), FadingMarginTests.Rayleigh),
             new("Rician", nameof(FadingMarginTests), FadingMarginTests.Rician),
             new("Suzuki", nameof(FadingMarginTests), FadingMarginTests.Suzuki),
+        ]),
+        ("Fitting",
+        [
+            new("Certified linear regressions", nameof(MapEstimatorTests), MapEstimatorTests.Certified),
         ]),
         ("Whole links",
         [

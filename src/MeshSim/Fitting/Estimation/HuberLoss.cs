@@ -13,7 +13,7 @@ public sealed class HuberLoss(double bend)
     public const double UsualBend = 1.345;
 
     /// <summary>Beyond this, the tail of a normal distribution is told from 0 by its expansion only.</summary>
-    private const double FarTail = 25;
+    private const double FarTail = 35;
 
     /// <summary>No robustness.</summary>
     public static readonly HuberLoss LeastSquares = new(double.PositiveInfinity);
@@ -71,7 +71,7 @@ public sealed class HuberLoss(double bend)
 
     /// <summary>Density over upper tail of the normal distribution.</summary>
     private static double Hazard(double x) => x > FarTail
-        ? x + (1 / x) - (2 / (x * x * x))
+        ? x + (1 / x) - (2 / (x * x * x)) + (10 / Math.Pow(x, 5))
         : Math.Exp(-x * x / 2) / Math.Sqrt(2 * Math.PI) / NormalDistribution.Tail(x);
 
     private static double MinusLogTail(double x) => x > FarTail
