@@ -36,11 +36,20 @@ internal sealed class Detours
         Detours detours = new(network, isOpen);
         foreach (int site in Enumerable.Range(0, network.NodeCount).Where(node => network.NodeCost(node) > 0).OrderByDescending(network.NodeCost))
         {
-            (int first, int end) = network.ArcsFrom(site);
-            int[] joined = [.. network.ArcsTo(site)];
-            if (joined.Length == 2 && end - first <= 2 && detours.Exists(network.Tail(joined[0]), network.Tail(joined[1]), site))
-                foreach (int arc in joined) isOpen[arc] = false;
+            int[] entries = [.. network.ArcsTo(site)];
+            if (entries.Length == 2 && JoinsNoOther(site, network.Tail(entries[0]), network.Tail(entries[1]), network)
+                && detours.Exists(network.Tail(entries[0]), network.Tail(entries[1]), site))
+                foreach (int arc in entries) isOpen[arc] = false;
         }
+    }
+
+    /// <summary>Whether a site is heard by nobody else: devices that pass nothing on hear it, but it is not entered from them.</summary>
+    private static bool JoinsNoOther(int site, int one, int two, RouteNetwork network)
+    {
+        (int first, int end) = network.ArcsFrom(site);
+        for (int arc = first; arc < end; arc++)
+            if (network.Head(arc) != one && network.Head(arc) != two) return false;
+        return true;
     }
 
     /// <summary>Whether one node leads to another over legs none of which costs more than a site, and without it.</summary>
