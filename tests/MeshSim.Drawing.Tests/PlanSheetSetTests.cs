@@ -6,7 +6,6 @@ using MeshSim.Drawing.Inks;
 using MeshSim.Drawing.Labels;
 using MeshSim.Drawing.PlanSheets;
 using MeshSim.Drawing.Sheets;
-using MeshSim.Drawing.Symbols;
 using MeshSim.Drawing.Tests.PlanSheets;
 using MeshSim.Drawing.Walls;
 
