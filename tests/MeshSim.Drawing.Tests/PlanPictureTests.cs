@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using System.Text;
 using MeshSim.Drawing.Tests.Scenes;
 using MeshSim.FloorPlans.Geometry;

@@ -94,7 +94,7 @@ internal sealed class FitFileReader
         return ModelName.Detour;
     }
 
-    private IEnumerable<FittedParameter> ReadList(MapReader map, string key, FittedKind kind, string nameKey, string valueKey, string[]? known)
+    private List<FittedParameter> ReadList(MapReader map, string key, FittedKind kind, string nameKey, string valueKey, string[]? known)
     {
         List<PlacedName> names = [];
         List<FittedParameter> read = [];

@@ -3,7 +3,6 @@ using MathNet.Numerics.LinearAlgebra;
 using MeshSim.Devices;
 using MeshSim.Fitting.Estimation;
 using MeshSim.Fitting.Findings;
-using MeshSim.Quantities;
 
 namespace MeshSim.Fitting;
 

@@ -1,5 +1,4 @@
 using MeshSim.Devices;
-using MeshSim.Fitting.Estimation;
 using MeshSim.FloorPlans;
 using MeshSim.Materials;
 using MeshSim.Mesh;

@@ -5,7 +5,6 @@ using MeshSim.Fitting.Estimation;
 using MeshSim.Fitting.Findings;
 using MeshSim.FloorPlans;
 using MeshSim.Propagation;
-using MeshSim.Quantities;
 using MeshSim.Radio;
 
 namespace MeshSim.Fitting;

@@ -30,6 +30,7 @@ internal sealed class CrossedPath
     public void AddDistance(double lossDb, bool isExtrapolated) =>
         items.Add(new() { Kind = LossKind.Distance, Name = "distance", Loss = new(lossDb), IsExtrapolated = isExtrapolated });
 
+    /// <summary>Adds what one crossing costs.</summary>
     /// <param name="crossing">What is met.</param>
     /// <param name="lossDb">What it costs, dB.</param>
     /// <param name="isExtrapolated">Whether a loss is used where nobody measured it.</param>
@@ -45,6 +46,7 @@ internal sealed class CrossedPath
         Sensitivity = sensitivity,
     });
 
+    /// <summary>Adds what the way round saves.</summary>
     /// <param name="lossDb">What the way round takes off the sum of the walls, dB, as a negative loss.</param>
     /// <param name="sensitivity">By how much the total grows per decibel that the way round costs more.</param>
     public void AddDetour(double lossDb, double sensitivity) =>

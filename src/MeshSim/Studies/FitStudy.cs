@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using MeshSim.Devices;
 using MeshSim.Fitting;
-using MeshSim.Propagation;
 
 namespace MeshSim.Studies;
 

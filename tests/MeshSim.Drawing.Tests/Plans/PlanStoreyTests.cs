@@ -2,7 +2,6 @@ using MeshSim.Drawing.Inks;
 using MeshSim.Drawing.Labels;
 using MeshSim.Drawing.Plans;
 using MeshSim.Drawing.Sheets;
-using MeshSim.Drawing.Symbols;
 using MeshSim.FloorPlans;
 
 namespace MeshSim.Drawing.Tests.Plans;

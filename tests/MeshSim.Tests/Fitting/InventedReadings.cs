@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using MeshSim.Devices;
-using MeshSim.FloorPlans;
 using MeshSim.Mesh;
 using MeshSim.Propagation;
 using MeshSim.Quantities;

@@ -1,6 +1,5 @@
 using MeshSim.Fitting.Estimation;
 using MeshSim.FloorPlans;
-using MeshSim.Propagation;
 using MeshSim.Quantities;
 
 namespace MeshSim.Fitting.Findings;
