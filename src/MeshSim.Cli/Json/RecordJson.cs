@@ -17,7 +17,7 @@ internal sealed record RecordJson(
         options.State?.Name,
         network.Name.Value,
         network.Coordinator.Value,
-        home.Parameters.DesignMargin.Value,
+        home.ParametersOf(network).DesignMargin.Value,
         [.. records.Select(DeviceRecordJson.Of)]);
 }
 
