@@ -13,8 +13,6 @@ internal sealed record CompareJson(
     string Before,
     string After,
     ModelName Model,
-    double DesignMarginBeforeDb,
-    double DesignMarginAfterDb,
     bool IsWorse,
     HomeChangesJson Changes,
     ImmutableArray<NetworkChangesJson> Networks)
@@ -27,8 +25,6 @@ internal sealed record CompareJson(
         comparison.Before.Name,
         comparison.After.Name,
         comparison.Options.Model,
-        comparison.Before.Parameters.DesignMargin.Value,
-        comparison.After.Parameters.DesignMargin.Value,
         comparison.IsWorse,
         HomeChangesJson.Of(comparison.Changes),
         [.. comparison.Networks.Select(network => NetworkChangesJson.Of(network, names, format))]);
@@ -62,6 +58,8 @@ internal sealed record HomeChangesJson(
 /// <summary>What came of it in one network.</summary>
 internal sealed record NetworkChangesJson(
     string Network,
+    double DesignMarginBeforeDb,
+    double DesignMarginAfterDb,
     bool IsWorse,
     ImmutableArray<string> Pictures,
     ImmutableArray<DeviceChangeJson> Devices,
@@ -71,6 +69,8 @@ internal sealed record NetworkChangesJson(
     /// <summary>The record of a network.</summary>
     public static NetworkChangesJson Of(NetworkChanges network, PictureNames? names, PictureFormat format) => new(
         network.After.Coverage.Network.Name.Value,
+        network.Before.Coverage.DesignMargin.Value,
+        network.After.Coverage.DesignMargin.Value,
         network.IsWorse,
         names is null ? [] : [.. network.Maps.Select(map => names.Change(network.After.Coverage.Network.Name, map.Storey, format))],
         [.. network.Devices.Select(DeviceChangeJson.Of)],

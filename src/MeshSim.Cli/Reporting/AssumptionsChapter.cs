@@ -26,6 +26,13 @@ internal static class AssumptionsChapter
             + $"{parameters.Shadowing} (one standard deviation) around the computed level.";
         if (parameters.Fading != Fading.None)
             yield return $"Small-scale fading is allowed for: {parameters.Fading}, on top of that scatter. The design margin is {parameters.DesignMargin}.";
+        foreach (Network network in content.Home.Networks.Where(network => network.Fit is not null))
+        {
+            PlanningParameters fitted = content.Home.ParametersOf(network);
+            yield return $"Network {network.Name} is computed with what was learnt from its readings{CoverageWords.Fitted(network)}: "
+                + $"exponent {Figures.Plain(fitted.Exponent)}, scatter {fitted.Shadowing}, design margin {fitted.DesignMargin}.";
+        }
+
         yield return "Interference counts in a margin where it would spoil more than "
             + $"{Figures.Percent(Reception.ToleratedLoss)} % of frames at every attempt; what arrives at the first try counts all of it.";
         yield return $"Path-loss model {ModelWords.Of(content.Options.Model)}{ModelRemark(content)}.";

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using MeshSim.Cli.Answers;
 using MeshSim.Devices;
+using MeshSim.Studies;
 using MeshSim.Studies.Changes;
 
 namespace MeshSim.Cli.Wording;
@@ -30,13 +31,9 @@ internal static class CompareWords
     }
 
     /// <summary>How the figures came about.</summary>
-    public static string Basis(HomeComparison comparison)
-    {
-        string margins = comparison.Before.Parameters.DesignMargin == comparison.After.Parameters.DesignMargin
-            ? $"design margin {comparison.After.Parameters.DesignMargin}"
-            : $"design margin {comparison.Before.Parameters.DesignMargin} before, {comparison.After.Parameters.DesignMargin} after";
-        return $"Model {ModelWords.Of(comparison.Options.Model)}, {margins}, everything on and every door closed but in the states and outages";
-    }
+    public static string Basis(HomeComparison comparison) =>
+        $"Model {ModelWords.Of(comparison.Options.Model)}, everything on and every door closed but in the states and outages; "
+        + string.Join("; ", comparison.Networks.Select(network => $"{NameOf(network)}: {Margins(network.Before.Coverage, network.After.Coverage)}"));
 
     /// <summary>What cannot be compared, or compares with another building; one sentence each.</summary>
     public static ImmutableArray<string> Caveats(HomeComparison comparison)
@@ -75,6 +72,12 @@ internal static class CompareWords
         ];
         string margins = network.Devices.Any(device => device.Way == WayChange.Changed) ? "only ways or margins that stay reliable changed" : "all as before";
         return $"{NameOf(network)}: {(parts.Length == 0 ? margins : NameList.Spoken(parts))}.";
+    }
+
+    private static string Margins(NetworkCoverage before, NetworkCoverage after)
+    {
+        string then = $"design margin {before.DesignMargin}{CoverageWords.Fitted(before.Network)}", now = $"design margin {after.DesignMargin}{CoverageWords.Fitted(after.Network)}";
+        return then == now ? now : $"{then} before, {now} after";
     }
 
     private static IEnumerable<string> Part(int count, string noun, string one, string many) =>

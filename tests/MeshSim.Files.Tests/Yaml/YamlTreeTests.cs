@@ -38,8 +38,8 @@ public sealed class YamlTreeTests
     }
 
     [Theory]
-    [InlineData("just words", "home.yaml(1,1): error: a home is written as keys with values, not as \"just words\"; known keys: home, region, north, model, constructions, storeys, networks, wifi, circuits, states")]
-    [InlineData("- a\n- b", "home.yaml(1,1): error: a home is written as keys with values, not as a list; known keys: home, region, north, model, constructions, storeys, networks, wifi, circuits, states")]
+    [InlineData("just words", "home.yaml(1,1): error: a home is written as keys with values, not as \"just words\"; known keys: home, region, north, model, constructions, storeys, networks, wifi, circuits, states, costs")]
+    [InlineData("- a\n- b", "home.yaml(1,1): error: a home is written as keys with values, not as a list; known keys: home, region, north, model, constructions, storeys, networks, wifi, circuits, states, costs")]
     [InlineData("# nothing but a remark", "home.yaml(1,1): error: the file is empty; write a home, starting with \"home:\" and its name")]
     public void A_file_that_is_no_map_is_refused(string content, string said)
     {
