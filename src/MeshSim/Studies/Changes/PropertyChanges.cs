@@ -30,6 +30,9 @@ internal static class PropertyChanges
         ("hops", network => Number(network.HopLimit)),
         ("usb3 beside", network => Flag(network.IsBesideUsb3)),
         ("lead", network => Number(network.LeadMetres)),
+        ("fit", network => network.Fit is { } fit
+            ? FormattableString.Invariant($"{fit.Readings} readings, exponent {fit.Exponent:0.####}, scatter {fit.Shadowing}, {fit.Parameters.Length - 1} corrections")
+            : ""),
     ];
 
     private static readonly (string Name, Func<State, string> Of)[] StateProperties =
@@ -56,9 +59,13 @@ internal static class PropertyChanges
         ("region", home => home.Region),
         ("north", home => Number(home.Parameters.NorthDegrees)),
         ("exponent", home => Number(home.Parameters.Exponent)),
+        ("detour", home => Number(home.Parameters.Detour.Value)),
         ("shadowing", home => Number(home.Parameters.Shadowing.Value)),
         ("availability", home => Number(home.Parameters.Availability)),
         ("fading", home => home.Parameters.Fading.ToString().ToLowerInvariant()),
+        ("costs: repeater", home => Number(home.Costs.Repeater)),
+        ("costs: hub move", home => Number(home.Costs.HubMove)),
+        ("costs: switch given up", home => Number(home.Costs.SwitchGivenUp)),
         ("k", home => home.Parameters.Fading == Fading.Rician ? Number(home.Parameters.SteadyToScattered.Value) : ""),
     ];
 

@@ -3,6 +3,7 @@ using MeshSim.Devices;
 using MeshSim.Files;
 using MeshSim.FloorPlans;
 using MeshSim.FloorPlans.Geometry;
+using MeshSim.Propagation;
 using MeshSim.Studies;
 using MeshSim.Studies.Changes;
 using MeshSim.Tests.Architecture;
@@ -61,7 +62,8 @@ public sealed class HomeComparingTests
             Networks = Terrace.Networks.SetItem(0, Terrace.Networks[0] with { Channel = 26 }),
             States = [.. Terrace.States.RemoveAt(1).Select(state => state with { MustHold = false })],
             AccessPoints = [.. Terrace.AccessPoints.Select(point => point with { Busy = 0.75 })],
-            Parameters = Terrace.Parameters with { Availability = 0.95 },
+            Parameters = Terrace.Parameters with { Availability = 0.95, Detour = new(60) },
+            Costs = Terrace.Costs with { HubMove = 5 },
             Circuits = [new("kitchen", "way 3")],
         };
 
@@ -70,12 +72,31 @@ public sealed class HomeComparingTests
         changes.Should().Contain(
         [
             new("", "availability", Terrace.Parameters.Availability.ToString(System.Globalization.CultureInfo.InvariantCulture), "0.95"),
+            new("", "detour", "25", "60"),
+            new("", "costs: hub move", "60", "5"),
             new("network plugs", "channel", Terrace.Networks[0].Channel.ToString(System.Globalization.CultureInfo.InvariantCulture), "26"),
             new("state away", "", "there", ""),
             new("state bedtime", "must hold", "true", ""),
             new("circuit kitchen", "", "", "there"),
         ]);
         changes.Should().Contain(change => change.Subject.StartsWith("access point ", StringComparison.Ordinal) && change.Property == "busy" && change.After == "0.75");
+    }
+
+    [Fact]
+    public void What_readings_taught_is_a_change()
+    {
+        NetworkFit fit = new()
+        {
+            Model = ModelName.Detour,
+            Readings = 12,
+            Shadowing = new(4),
+            Parameters = [new(FittedKind.Exponent, "", 2.25, 0.1, 12)],
+            Correlations = [],
+        };
+        Home after = Terrace with { Networks = Terrace.Networks.SetItem(0, Terrace.Networks[0] with { Fit = fit }) };
+
+        CompareStudy.Changes(Terrace, after).Settings.Should()
+            .Equal(new PropertyChange("network plugs", "fit", "", "12 readings, exponent 2.25, scatter 4.0 dB, 0 corrections"));
     }
 
     [Fact]
