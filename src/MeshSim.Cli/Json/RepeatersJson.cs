@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using MeshSim.Devices;
 using MeshSim.Placement;
+using MeshSim.Placement.Concessions;
 using MeshSim.Propagation;
 using MeshSim.Studies;
 
@@ -25,10 +26,11 @@ internal sealed record RepeatersJson(
     int Cost,
     int CostBound,
     ImmutableArray<KeptJson> KeptOn,
-    LadderJson? Ladder)
+    LadderJson? Ladder,
+    InfeasibilityJson? Infeasible)
 {
     /// <summary>The record of a placement.</summary>
-    public static RepeatersJson Of(NetworkCoverage coverage, RepeaterPlacement placement, RepeaterLadder? ladder = null) => new(
+    public static RepeatersJson Of(NetworkCoverage coverage, RepeaterPlacement placement, RepeaterLadder? ladder = null, Infeasibility? infeasible = null) => new(
         coverage.Home.Name,
         coverage.Model,
         coverage.State?.Name,
@@ -46,7 +48,8 @@ internal sealed record RepeatersJson(
         placement.Cost,
         placement.CostBound,
         [.. placement.KeptOn.Select(KeptJson.Of)],
-        ladder is null ? null : LadderJson.Of(ladder));
+        ladder is null ? null : LadderJson.Of(ladder),
+        infeasible is null ? null : InfeasibilityJson.Of(infeasible));
 }
 
 /// <summary>One recommended repeater.</summary>

@@ -45,6 +45,12 @@ public sealed class RepeaterProblem
         marginsDb = Ask(margin);
     }
 
+    private RepeaterProblem(RepeaterProblem other, int hopLimit, Decibels designMargin)
+    {
+        (Relays, Coordinator, OutletCount, marginsDb) = (other.Relays, other.Coordinator, other.OutletCount, other.marginsDb);
+        (HopLimit, DesignMargin) = (hopLimit, designMargin);
+    }
+
     /// <summary>Per device, whether it passes frames on.</summary>
     public ImmutableArray<bool> Relays { get; }
 
@@ -75,6 +81,9 @@ public sealed class RepeaterProblem
 
     /// <summary>The margin between two nodes; minus infinity for two that both pass nothing on.</summary>
     public Decibels Margin(int a, int b) => new(marginsDb[(a * NodeCount) + b]);
+
+    /// <summary>The same nodes and links under another hop limit or design margin.</summary>
+    internal RepeaterProblem Under(int hopLimit, Decibels designMargin) => new(this, hopLimit, designMargin);
 
     /// <summary>The links of at least some margin.</summary>
     internal ReachGraph LinksAtLeast(Decibels margin) => new(this, margin);

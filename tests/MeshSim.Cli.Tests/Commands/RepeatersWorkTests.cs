@@ -63,6 +63,23 @@ public sealed class RepeatersWorkTests
     }
 
     [Fact]
+    public async Task Json_of_what_cannot_be_had_names_the_link_and_what_giving_in_comes_to()
+    {
+        Run run = await Run.Of("repeaters", Run.LongHouse, "--ways", "2", "--json");
+
+        JsonElement infeasible = run.Json.GetProperty("infeasible");
+        infeasible.GetProperty("devices")[0].GetString().Should().Be("far-sensor");
+        JsonElement obstacle = infeasible.GetProperty("obstacles").EnumerateArray().Should().ContainSingle().Subject;
+        obstacle.GetProperty("lost").GetString().Should().Be("the repeater at second-outlet");
+        obstacle.GetProperty("link").GetProperty("shortfallDb").GetDouble().Should().BePositive();
+        JsonElement best = infeasible.GetProperty("concessions")[0];
+        best.GetProperty("kind").GetString().Should().Be("one-way");
+        best.GetProperty("unserved").GetArrayLength().Should().Be(0);
+        best.GetProperty("isProven").GetBoolean().Should().BeTrue();
+        (await Run.Of("repeaters", Run.LongHouse, "--json")).Json.GetProperty("infeasible").ValueKind.Should().Be(JsonValueKind.Null);
+    }
+
+    [Fact]
     public async Task Json_names_the_case_in_which_a_repeater_serves()
     {
         Run run = await Run.Of("repeaters", Run.SwitchedLamp, "--network", "plugs", "--ways", "2", "--hold-states", "--json");

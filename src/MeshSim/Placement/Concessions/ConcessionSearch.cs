@@ -1,0 +1,49 @@
+using System.Collections.Immutable;
+using MeshSim.Quantities;
+
+namespace MeshSim.Placement.Concessions;
+
+/// <summary>Solves a repeater problem again with one point given in.</summary>
+/// <param name="Situations">Everyday first.</param>
+/// <param name="Ways">How many ways were asked for.</param>
+/// <param name="Costs">Per choice what it costs.</param>
+internal sealed record ConcessionSearch(ImmutableArray<Situation> Situations, int Ways, ImmutableArray<int> Costs)
+{
+    /// <summary>What counts as a little less margin.</summary>
+    public static readonly Decibels Less = new(2);
+
+    // What is wanted is a number, not which of several equal choices.
+    private static readonly WorkLimit Limit = new() { RelaxationsPerTie = 0 };
+
+    private RepeaterProblem Everyday => Situations[0].Problem;
+
+    /// <summary>Everything as it was asked.</summary>
+    public RepeaterSolution AsAsked() => Solve(Situations, Ways);
+
+    /// <summary>One way instead of two.</summary>
+    public RepeaterSolution OneWay() => Solve(Situations, 1);
+
+    /// <summary>Without one of the states.</summary>
+    /// <param name="situation">Its place, 1 or more.</param>
+    public RepeaterSolution Without(int situation) => Solve(Situations.RemoveAt(situation), Ways);
+
+    /// <summary>With another hop limit.</summary>
+    public RepeaterSolution WithHopLimit(int hopLimit) => Under(hopLimit, Everyday.DesignMargin);
+
+    /// <summary>With another design margin.</summary>
+    public RepeaterSolution WithMargin(Decibels designMargin) => Under(Everyday.HopLimit, designMargin);
+
+    /// <summary>Everything that a solution leaves undone, everyday first.</summary>
+    public static IEnumerable<UnmetDemand> Undone(RepeaterSolution solution) =>
+        solution.Unservable.Select(device => new UnmetDemand(device, 0, null)).Concat(solution.Unmet);
+
+    private RepeaterSolution Under(int hopLimit, Decibels designMargin)
+    {
+        // Situations with the same doors share their problem, and must go on sharing it.
+        Dictionary<RepeaterProblem, RepeaterProblem> changed =
+            Situations.Select(situation => situation.Problem).Distinct().ToDictionary(problem => problem, problem => problem.Under(hopLimit, designMargin));
+        return Solve([.. Situations.Select(situation => situation with { Problem = changed[situation.Problem] })], Ways);
+    }
+
+    private RepeaterSolution Solve(ImmutableArray<Situation> situations, int ways) => RepeaterSolver.Solve(situations, ways, Costs, Limit);
+}

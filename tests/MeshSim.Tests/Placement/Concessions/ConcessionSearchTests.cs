@@ -1,0 +1,75 @@
+using System.Collections.Immutable;
+using MeshSim.Placement;
+using MeshSim.Placement.Concessions;
+using MeshSim.Quantities;
+
+namespace MeshSim.Tests.Placement.Concessions;
+
+/// <summary>Each concession against trying every subset of the outlets in the problem as it is then.</summary>
+public sealed class ConcessionSearchTests
+{
+    private const int Problems = 60;
+
+    [Fact]
+    public void Each_concession_comes_to_what_the_best_of_all_subsets_comes_to()
+    {
+        int better = 0;
+        for (int seed = 0; seed < Problems; seed++)
+        {
+            SurvivalSample sample = SurvivalSample.Random(seed, isCoarse: seed % 2 == 0, ways: 2);
+            ConcessionSearch search = SearchOf(sample);
+            Decibels margin = new(sample.Everyday.DesignMarginDb), less = margin - ConcessionSearch.Less;
+            int hops = sample.Everyday.HopLimit + 1;
+            ExhaustiveSurvival asked = new(sample);
+
+            Compare(search.AsAsked(), asked);
+            Compare(search.OneWay(), new(sample with { Ways = 1 }));
+            Compare(search.WithHopLimit(hops), new(With(sample, everywhere => everywhere with { HopLimit = hops })));
+            Compare(search.WithMargin(less), new(With(sample, everywhere => everywhere with { DesignMarginDb = less.Value })));
+            for (int situation = 1; situation < sample.Situations.Length; situation++)
+                Compare(search.Without(situation), new(sample with { Situations = sample.Situations.RemoveAt(situation), Off = sample.Off.RemoveAt(situation) }));
+
+            better += Undone(search.WithMargin(less)) < asked.Unservable.Length + asked.Unmet.Length ? 1 : 0;
+
+            void Compare(RepeaterSolution solution, ExhaustiveSurvival oracle)
+            {
+                solution.Unservable.Should().Equal(oracle.Unservable, "seed {0}", seed);
+                solution.Unmet.Should().Equal(oracle.Unmet, "seed {0}", seed);
+                solution.Cost.Should().Be(oracle.Count, "seed {0}", seed);
+                solution.IsProven.Should().BeTrue("seed {0}", seed);
+                oracle.Serves(ExhaustivePlacement.SubsetOf(solution.Outlets)).Should().BeTrue("seed {0}", seed);
+            }
+        }
+
+        better.Should().BeGreaterThan(Problems / 10, "giving in must help now and then");
+    }
+
+    [Fact]
+    public void No_concession_costs_a_device_what_it_has_without()
+    {
+        for (int seed = 0; seed < Problems; seed++)
+        {
+            SurvivalSample sample = SurvivalSample.Random(seed, isCoarse: seed % 2 == 0, ways: 2);
+            ConcessionSearch search = SearchOf(sample);
+            int[] asked = Without(search.AsAsked());
+            Without(search.OneWay()).Should().BeSubsetOf(asked, "seed {0}", seed);
+            Without(search.WithHopLimit(sample.Everyday.HopLimit + 1)).Should().BeSubsetOf(asked, "seed {0}", seed);
+            Without(search.WithMargin(new Decibels(sample.Everyday.DesignMarginDb) - ConcessionSearch.Less)).Should().BeSubsetOf(asked, "seed {0}", seed);
+            for (int situation = 1; situation < sample.Situations.Length; situation++)
+                Without(search.Without(situation)).Should().BeSubsetOf(asked, "seed {0}", seed);
+        }
+
+        static int[] Without(RepeaterSolution solution) => [.. ConcessionSearch.Undone(solution).Select(unmet => unmet.Device).Distinct()];
+    }
+
+    private static int Undone(RepeaterSolution solution) => ConcessionSearch.Undone(solution).Count();
+
+    private static ConcessionSearch SearchOf(SurvivalSample sample)
+    {
+        ImmutableArray<Situation> situations = [.. sample.Situations.Zip(sample.Off, (problem, off) => new Situation(problem.Problem(), off))];
+        return new(situations, sample.Ways, [.. Enumerable.Repeat(1, sample.Everyday.OutletCount)]);
+    }
+
+    private static SurvivalSample With(SurvivalSample sample, Func<ProblemSample, ProblemSample> change) =>
+        sample with { Situations = [.. sample.Situations.Select(change)] };
+}
