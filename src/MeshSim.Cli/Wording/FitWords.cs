@@ -48,6 +48,7 @@ internal static class FitWords
     public static string Name(FittedParameter parameter) => parameter.Kind switch
     {
         FittedKind.Exponent => "exponent",
+        FittedKind.Detour => "way round the walls",
         FittedKind.CommonOffset => "offset of all receivers",
         FittedKind.Offset => $"offset of {parameter.Name}",
         _ => parameter.Name,

@@ -51,7 +51,7 @@ internal sealed class FitFileReader
     private (PlacedName Network, NetworkFit Fit)? ReadOne(YamlNode node)
     {
         MapReader? map = MapReader.Open(
-            node, "a fit", _problems, "network", "model", "readings", "shadowing", "exponent", "constructions", "mountings", "common offset", "offsets", "correlations");
+            node, "a fit", _problems, "network", "model", "readings", "shadowing", "exponent", "detour", "constructions", "mountings", "common offset", "offsets", "correlations");
         if (map?.RequiredText("network") is not { } network) return null;
         if (_home is { AreNetworksComplete: true }) CheckKnown(network, map.PlaceOf("network"), [.. _home.Networks.Select(known => known.Name.Name)], "network");
         ModelName model = ReadModel(map);
@@ -63,6 +63,7 @@ internal sealed class FitFileReader
         ImmutableArray<FittedParameter> parameters =
         [
             .. exponent is null ? [] : new[] { exponent },
+            .. map.Find("detour") is { } round && ReadFigures(round, "the way round", FittedKind.Detour, "value", Detour.ExtraDb) is { } detour ? [detour] : Array.Empty<FittedParameter>(),
             .. ReadList(map, "constructions", FittedKind.Construction, "construction", "correction", constructions),
             .. ReadList(map, "mountings", FittedKind.Mounting, "mounting", "correction", mountings),
         ];

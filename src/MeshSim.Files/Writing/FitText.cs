@@ -38,6 +38,8 @@ public static class FitText
         text.Append(CultureInfo.InvariantCulture, $"    readings: {fit.Readings}\n");
         text.Append(CultureInfo.InvariantCulture, $"    shadowing: {Number(fit.Shadowing.Value)}\n");
         text.Append(CultureInfo.InvariantCulture, $"    exponent: {YamlWords.Map(Figures("value", fit.Parameters[0]))}\n");
+        foreach (FittedParameter detour in fit.Parameters.Where(parameter => parameter.Kind == FittedKind.Detour))
+            text.Append(CultureInfo.InvariantCulture, $"    detour: {YamlWords.Map(Figures("value", detour))}\n");
         AppendList(text, "constructions", "construction", "correction", fit.Parameters.Where(parameter => parameter.Kind == FittedKind.Construction));
         AppendList(text, "mountings", "mounting", "correction", fit.Parameters.Where(parameter => parameter.Kind == FittedKind.Mounting));
         foreach (FittedParameter common in fit.Offsets.Where(parameter => parameter.Kind == FittedKind.CommonOffset))

@@ -202,9 +202,9 @@ public sealed record Home
     /// <summary>What changes of it cost.</summary>
     public PlacementCosts Costs { get; init; } = new();
 
-    /// <summary>How one network is planned: as the home says, or with the exponent and the shadowing that were fitted to its readings.</summary>
+    /// <summary>How one network is planned: as the home says, or with exponent, way round and shadowing as they were fitted to its readings.</summary>
     public PlanningParameters ParametersOf(Network network) => network.Fit is { } fit
-        ? Parameters with { Exponent = fit.Exponent, Shadowing = fit.Shadowing }
+        ? Parameters with { Exponent = fit.Exponent, Detour = fit.Detour ?? Parameters.Detour, Shadowing = fit.Shadowing }
         : Parameters;
 
     /// <summary>The path-loss model of one network, with what was fitted, in a state of the house.</summary>
@@ -218,7 +218,7 @@ public sealed record Home
         Constructions,
         network.Carrier,
         ParametersOf(network).Exponent,
-        Parameters.Detour.Value,
+        ParametersOf(network).Detour.Value,
         network.Fit?.Corrections);
 
     /// <summary>The devices of one network, in the order written.</summary>

@@ -12,6 +12,9 @@ public enum FittedKind
     /// <summary>The path-loss exponent.</summary>
     Exponent,
 
+    /// <summary>What the way round the walls costs.</summary>
+    Detour,
+
     /// <summary>The loss of a construction.</summary>
     Construction,
 
@@ -28,7 +31,7 @@ public enum FittedKind
 /// <summary>One parameter as readings gave it.</summary>
 /// <param name="Kind">What it belongs to.</param>
 /// <param name="Name">Which construction, mounting or device; empty for the others.</param>
-/// <param name="Value">The exponent itself; else by how many decibels it differs from the catalogue.</param>
+/// <param name="Value">The exponent or the cost of the way round itself; else by how many decibels it differs from the catalogue.</param>
 /// <param name="StandardError">One standard deviation, in the same unit.</param>
 /// <param name="Readings">How many readings hang on it.</param>
 public sealed record FittedParameter(FittedKind Kind, string Name, double Value, double StandardError, int Readings);
@@ -56,6 +59,9 @@ public sealed record NetworkFit
 
     /// <summary>The path-loss exponent.</summary>
     public double Exponent => Parameters[0].Value;
+
+    /// <summary>What the way round the walls costs; null where nothing was learnt about it.</summary>
+    public Decibels? Detour => IndexOf(FittedKind.Detour, "") is { } index ? new(Parameters[index].Value) : null;
 
     /// <summary>By how much constructions cost more than computed.</summary>
     public ImmutableDictionary<ConstructionName, Decibels> Corrections => Parameters

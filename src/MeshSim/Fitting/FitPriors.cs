@@ -34,6 +34,12 @@ internal static class FitPriors
         "",
         new(home.Parameters.Exponent, MarginUncertainties.ExponentDeviation, LogDistance.Exponent.Min, LogDistance.Exponent.Max));
 
+    /// <summary>What the way round the walls costs.</summary>
+    public static PathUnknown Detour(Home home) => new(
+        UnknownKind.Detour,
+        "",
+        new(home.Parameters.Detour.Value, MarginUncertainties.DetourDb, Propagation.Detour.ExtraDb.Min, Propagation.Detour.ExtraDb.Max));
+
     /// <summary>The correction of a construction; its loss head-on stays within 0 dB and the ceiling of planning losses.</summary>
     public static PathUnknown Construction(Home home, Network network, ConstructionName name)
     {

@@ -32,9 +32,10 @@ internal sealed record FitProblem
         Network bare = network with { Fit = null };
         ImmutableArray<ReadPair> pairs = ReadPair.Of(home, bare, model);
         IPathLossModel asPlanned = home.ModelOf(bare, model, state: null);
+        LossItem[] met = [.. pairs.SelectMany(pair => asPlanned.Between(home.PositionOf(pair.First), home.PositionOf(pair.Second)).Items)];
         ConstructionName[] crossed =
         [
-            .. pairs.SelectMany(pair => asPlanned.Between(home.PositionOf(pair.First), home.PositionOf(pair.Second)).Items)
+            .. met
                 .Where(item => item.Construction is not null && item.Sensitivity > 0)
                 .Select(item => item.Construction!.Value)
                 .Distinct()
@@ -50,6 +51,7 @@ internal sealed record FitProblem
             Unknowns =
             [
                 FitPriors.Exponent(home),
+                .. met.Any(item => item.Kind == LossKind.Detour) ? new[] { FitPriors.Detour(home) } : [],
                 .. crossed.Where(name => home.Constructions[name].Spread > Decibels.Zero).Select(name => FitPriors.Construction(home, bare, name)),
                 .. ends.Select(end => end.Mounting).DistinctBy(mounting => mounting.Name).Where(mounting => mounting.Spread > Decibels.Zero)
                     .OrderBy(mounting => mounting.Name, StringComparer.Ordinal).Select(mounting => FitPriors.Mounting(bare, mounting)),

@@ -19,7 +19,7 @@ public readonly record struct Discrepancy(int Pairs, Decibels Rmse, Decibels Bia
 public sealed record ParameterChange(FittedParameter Parameter, double Catalogue, double CatalogueDeviation)
 {
     /// <summary>The value after the fit.</summary>
-    public double Fitted => Parameter.Kind == FittedKind.Exponent ? Parameter.Value : Catalogue + Parameter.Value;
+    public double Fitted => Parameter.Kind is FittedKind.Exponent or FittedKind.Detour ? Parameter.Value : Catalogue + Parameter.Value;
 
     /// <summary>Share of what was unknown that the readings took away, 0 to 1: near 0 the value is still the catalogue's.</summary>
     public double Learnt => Math.Max(0, 1 - (Parameter.StandardError * Parameter.StandardError / (CatalogueDeviation * CatalogueDeviation)));
@@ -46,7 +46,7 @@ public sealed record FitResult
     /// <summary>Pairs that were read and heard nothing.</summary>
     public required int PairsNotHeard { get; init; }
 
-    /// <summary>The parameters before and after, exponent first, then losses, then offsets.</summary>
+    /// <summary>The parameters before and after, exponent first, then the way round, losses, then offsets.</summary>
     public required ImmutableArray<ParameterChange> Parameters { get; init; }
 
     /// <summary>Constructions of the plan that no reading crosses: they keep their catalogue values.</summary>

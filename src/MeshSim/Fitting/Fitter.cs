@@ -74,6 +74,7 @@ public static class Fitter
     private static double CatalogueValue(FitProblem problem, FittedKind kind, PathUnknown unknown) => kind switch
     {
         FittedKind.Exponent => problem.Home.Parameters.Exponent,
+        FittedKind.Detour => problem.Home.Parameters.Detour.Value,
         FittedKind.Construction or FittedKind.Mounting => -unknown.Prior.Least,
         _ => 0,
     };
@@ -125,6 +126,7 @@ public static class Fitter
     private static FittedKind? KindOf(UnknownKind kind) => kind switch
     {
         UnknownKind.Exponent => FittedKind.Exponent,
+        UnknownKind.Detour => FittedKind.Detour,
         UnknownKind.Construction => FittedKind.Construction,
         UnknownKind.Mounting => FittedKind.Mounting,
         UnknownKind.CommonOffset => FittedKind.CommonOffset,

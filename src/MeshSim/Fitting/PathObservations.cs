@@ -88,8 +88,10 @@ internal sealed class PathObservations : IObservationModel
         Dictionary<ConstructionName, Decibels> corrections = [];
         for (int i = 0; i < Unknowns.Length; i++)
             if (Unknowns[i].Kind == UnknownKind.Construction) corrections[new(Unknowns[i].Name)] = new(parameters[i]);
-        double exponent = IndexOf(UnknownKind.Exponent, "") is { } place ? parameters[place] : _home.Parameters.Exponent;
-        return PathLossModels.Create(_model, _home.FloorPlan, _home.Constructions, _network.Carrier, exponent, _home.Parameters.Detour.Value, corrections);
+        double exponent = Of(UnknownKind.Exponent, _home.Parameters.Exponent), detourDb = Of(UnknownKind.Detour, _home.Parameters.Detour.Value);
+        return PathLossModels.Create(_model, _home.FloorPlan, _home.Constructions, _network.Carrier, exponent, detourDb, corrections);
+
+        double Of(UnknownKind kind, double otherwise) => IndexOf(kind, "") is { } place ? parameters[place] : otherwise;
     }
 
     /// <summary>The path of a pair with some model.</summary>
@@ -122,6 +124,7 @@ internal sealed class PathObservations : IObservationModel
         table.AddSlope(row, UnknownKind.Exponent, "", -10 * Math.Log10(Math.Max(loss.DistanceMetres, FreeSpace.DistanceMetres.Min)));
         foreach (LossItem item in loss.Items)
         {
+            if (item.Kind == LossKind.Detour) table.AddSlope(row, UnknownKind.Detour, "", -item.Sensitivity);
             if (item.Construction is not { } construction) continue;
             table.AddSlope(row, UnknownKind.Construction, construction.Value, -item.Sensitivity);
             table.Add(row, UnknownKind.ElementLoss, ElementName(item), -item.Sensitivity);

@@ -8,6 +8,9 @@ internal enum UnknownKind
     /// <summary>The path-loss exponent.</summary>
     Exponent,
 
+    /// <summary>What the way round the walls costs, dB.</summary>
+    Detour,
+
     /// <summary>By how much a construction costs more than computed, dB.</summary>
     Construction,
 

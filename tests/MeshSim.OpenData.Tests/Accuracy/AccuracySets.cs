@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using MeshSim.OpenData.Tests.Accuracy.Regression;
+using MeshSim.OpenData.Tests.Accuracy.Fits;
 using MeshSim.OpenData.Tests.Accuracy.Sets;
 
 namespace MeshSim.OpenData.Tests.Accuracy;

@@ -11,7 +11,11 @@ namespace MeshSim.OpenData.Tests.Accuracy;
 /// <param name="To">Where the other end is.</param>
 /// <param name="LevelDbm">The mean level; null where nothing was heard.</param>
 /// <param name="IsTest">Whether the publisher set it apart to be predicted from the others.</param>
-internal sealed record MeasuredLink(string Transmitter, Position From, Position To, double? LevelDbm, bool IsTest = false);
+internal sealed record MeasuredLink(string Transmitter, Position From, Position To, double? LevelDbm, bool IsTest = false)
+{
+    /// <summary>The level of a link that was heard, dBm.</summary>
+    public double HeardDbm => LevelDbm ?? throw new InvalidOperationException("nothing was heard on this link");
+}
 
 /// <summary>What was measured in one building, and the building as a plan.</summary>
 internal sealed record MeasuredBuilding

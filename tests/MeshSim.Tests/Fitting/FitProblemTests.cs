@@ -81,9 +81,9 @@ public sealed class FitProblemTests(ITestOutputHelper output)
         [
             .. from place in Enumerable.Range(0, truth.Length)
                let unknown = problem.Unknowns[place]
-               where unknown.Kind is UnknownKind.Exponent or UnknownKind.Construction or UnknownKind.Mounting
+               where unknown.Kind is UnknownKind.Exponent or UnknownKind.Detour or UnknownKind.Construction or UnknownKind.Mounting
                select new FittedParameter(
-                   unknown.Kind switch { UnknownKind.Exponent => FittedKind.Exponent, UnknownKind.Construction => FittedKind.Construction, _ => FittedKind.Mounting },
+                   unknown.Kind switch { UnknownKind.Exponent => FittedKind.Exponent, UnknownKind.Detour => FittedKind.Detour, UnknownKind.Construction => FittedKind.Construction, _ => FittedKind.Mounting },
                    unknown.Name,
                    truth[place],
                    0,

@@ -1,4 +1,4 @@
-using MeshSim.OpenData.Tests.Accuracy.Regression;
+using MeshSim.OpenData.Tests.Accuracy.Fits;
 
 namespace MeshSim.OpenData.Tests.Accuracy.Page;
 
@@ -9,11 +9,13 @@ internal static class AccuracyPage
     public static string Write()
     {
         List<string> lines = [.. SummaryChapter.Lines()];
+        Append(GoalsChapter.Lines());
         foreach (Assessment assessment in AccuracySets.All) Append(BuildingChapter.Of(assessment));
         Append(AssumptionChapter.Lines());
-        Append(RadioChapters.WhoHearsWhom());
-        Append(RadioChapters.SixLinksAt868());
-        Append(RadioChapters.FramesAgainstLevel());
+        Append(FormsChapter.Lines());
+        Append(HearingChapter.Lines());
+        Append(SixLinksChapter.Lines());
+        Append(FramesChapter.Lines());
         return string.Join('\n', lines) + "\n";
 
         void Append(IEnumerable<string> chapter) => lines.AddRange(["", .. chapter]);

@@ -1,5 +1,6 @@
 using MeshSim.FloorPlans;
-using MeshSim.OpenData.Tests.Accuracy.Regression;
+using MeshSim.OpenData.Tests.Accuracy.Fits;
+using MeshSim.Propagation;
 using static MeshSim.OpenData.Tests.Accuracy.Page.PageNumbers;
 
 namespace MeshSim.OpenData.Tests.Accuracy.Page;
@@ -21,7 +22,7 @@ internal static class AssumptionChapter
         foreach (string construction in Constructions)
         {
             string[] figures = [.. new[] { AccuracySets.Flat, AccuracySets.Office }.Select(assessment => new Assessment(Of(assessment.Building, construction)))
-                .SelectMany(changed => new[] { changed.Catalogue(WallForm.Sum), changed.Catalogue(WallForm.Detour) }).Select(errors => Hundredths(errors.RmseDb))];
+                .SelectMany(changed => new[] { changed.ErrorsOf(changed.Catalogue(ModelName.LogDistance)), changed.ErrorsOf(changed.Catalogue(ModelName.Detour)) }).Select(errors => Hundredths(errors.RmseDb))];
             yield return $"| {construction} | {string.Join(" | ", figures)} |";
         }
 

@@ -1,7 +1,8 @@
 using System.Collections.Immutable;
 using MeshSim.FloorPlans.Geometry;
 using MeshSim.OpenData.Tests.Accuracy.Pictures;
-using MeshSim.OpenData.Tests.Accuracy.Regression;
+using MeshSim.OpenData.Tests.Accuracy.Fits;
+using MeshSim.Propagation;
 
 namespace MeshSim.OpenData.Tests.Accuracy.Page;
 
@@ -20,17 +21,16 @@ internal static class PictureFiles
         foreach (Assessment assessment in AccuracySets.All)
         {
             MeasuredBuilding building = assessment.Building;
-            WallForm form = building.HasWalls ? WallForm.Detour : WallForm.None;
-            string law = (building.HasWalls ? "model detour" : "distance only") + ", fitted without the transmitter of each dot";
-            ImmutableArray<double> predicted = assessment.LeftOut(form);
+            string law = (building.HasWalls ? "model detour" : "distance alone decides") + ", fitted without the transmitter of each dot";
+            ImmutableArray<double> predicted = assessment.LeftOut(ModelName.Detour);
             yield return (Scatter(building), ScatterPicture.Png(
-                building.Name, law, [.. predicted.Zip(assessment.Points, (level, point) => (level, point.LevelDbm))]));
+                building.Name, law, [.. predicted.Zip(assessment.Heard, (level, link) => (level, link.HeardDbm))]));
             if (building.HasWalls)
-                yield return (Residuals(building), ResidualPicture.Png(building, law.Replace("each dot", "each link", StringComparison.Ordinal), predicted.Zip(assessment.Points, ErrorAt)));
+                yield return (Residuals(building), ResidualPicture.Png(building, law.Replace("each dot", "each link", StringComparison.Ordinal), predicted.Zip(assessment.Heard, ErrorAt)));
         }
     }
 
-    private static (Position Place, double ErrorDb) ErrorAt(double predictedDbm, LevelPoint point) => (point.Link.To, predictedDbm - point.LevelDbm);
+    private static (Position Place, double ErrorDb) ErrorAt(double predictedDbm, MeasuredLink link) => (link.To, predictedDbm - link.HeardDbm);
 
     private static string FileName(MeasuredBuilding building) => building.Name.ToLowerInvariant().Replace(",", "", StringComparison.Ordinal).Replace(' ', '-');
 }

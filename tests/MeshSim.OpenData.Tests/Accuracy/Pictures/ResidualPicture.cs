@@ -18,7 +18,7 @@ internal static class ResidualPicture
     /// <summary>The ends of the scale, dB.</summary>
     private const double ScaleDb = 12, LegendStepDb = 4;
 
-    private static readonly SKColor TooHigh = new(0xB2, 0x18, 0x2B), Right = new(0xF4, 0xF1, 0xEA), TooLow = new(0x1B, 0x5E, 0xA8), Wall = new(0x37, 0x3D, 0x45);
+    private static readonly SKColor TooHigh = new(0xB2, 0x18, 0x2B), Right = new(0xF4, 0xF1, 0xEA), TooLow = new(0x1B, 0x5E, 0xA8), Wall = new(0x37, 0x3D, 0x45), Edge = new(0x8C, 0x8A, 0x84);
 
     /// <summary>The picture as a PNG file.</summary>
     /// <param name="building">The building.</param>
@@ -35,7 +35,7 @@ internal static class ResidualPicture
         {
             pen.Text(building.Name, new(24, 38), TextStyle.Title with { SizePixels = 22 }, Tone.Text);
             pen.Text(subtitle, new(24, 62), TextStyle.Body, Tone.Text);
-            foreach ((PlanPoint place, double errorDb) in means) pen.Disc(At(place), Math.Clamp(scale * 0.17f, 3.5f, 10), ColourOf(errorDb));
+            foreach ((PlanPoint place, double errorDb) in means) Dot(pen, At(place), Math.Clamp(scale * 0.17f, 3.5f, 10), errorDb);
             foreach (Wall wall in building.Plan.Storeys.SelectMany(storey => storey.Walls)) pen.Line(At(wall.Start), At(wall.End), Wall, 3);
             foreach (PlanPoint sender in building.Links.Select(link => link.From.Plan).Distinct()) Mark(pen, At(sender));
             DrawLegend(pen, Margin + width + 30);
@@ -53,6 +53,16 @@ internal static class ResidualPicture
         return PlanPoint.FromMetres(all.Average(place => place.XMetres), all.Average(place => place.YMetres));
     }
 
+    // The ends of the scale hold all that lies beyond.
+    private static string EndOf(double errorDb) => errorDb switch { ScaleDb => " or more, too high", -ScaleDb => " or less, too low", _ => "" };
+
+    // What is right has nearly the colour of the paper: an edge keeps it in sight.
+    private static void Dot(Pen pen, Pixel at, float radius, double errorDb)
+    {
+        pen.Disc(at, radius, ColourOf(errorDb));
+        pen.Ring(at, radius, Edge, 0.6f);
+    }
+
     private static void Mark(Pen pen, Pixel at)
     {
         pen.Disc(at, 7, Tone.Paper);
@@ -66,8 +76,8 @@ internal static class ResidualPicture
         float y = Top + 34;
         for (double errorDb = ScaleDb; errorDb >= -ScaleDb; errorDb -= LegendStepDb, y += 24)
         {
-            pen.Disc(new(left + 8, y), 8, ColourOf(errorDb));
-            pen.Text(errorDb.ToString("+0 dB;−0 dB;0 dB", CultureInfo.InvariantCulture), new(left + 26, y + 5), TextStyle.Body, Tone.Text);
+            Dot(pen, new(left + 8, y), 8, errorDb);
+            pen.Text(errorDb.ToString("+0 dB;−0 dB;0 dB", CultureInfo.InvariantCulture) + EndOf(errorDb), new(left + 26, y + 5), TextStyle.Body, Tone.Text);
         }
 
         Mark(pen, new(left + 8, y + 12));

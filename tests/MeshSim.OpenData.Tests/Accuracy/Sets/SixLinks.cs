@@ -27,7 +27,9 @@ internal static class SixLinks
     /// <summary>What the walls are taken as; the publisher calls the heavy ones brick in one place and concrete in another.</summary>
     public const string Heavy = "concrete-200", Wood = "door-timber";
 
-    private const double DeviceMetres = 0.8, GatewayMetres = 1, HalfWidthMetres = 5;
+    private const double DeviceMetres = 0.8, GatewayMetres = 1, HalfWidthMetres = 5, MostMillimetres = 3000;
+
+    private const int MostTenths = 1000;
 
     /// <summary>The carrier in the middle of the band used.</summary>
     public static readonly Frequency Carrier = new(868);
@@ -37,6 +39,24 @@ internal static class SixLinks
 
     /// <summary>What one wall costs head-on, dB.</summary>
     public static double LossDb(string construction) => LossCurves.Of(Catalogues.ConstructionsByName[new(construction)], Carrier).At(1).Value;
+
+    /// <summary>The thickness of a construction of one layer, in steps of 5 mm, at which a wall first costs so much head-on, mm.</summary>
+    public static double MillimetresFor(string construction, double lossDb)
+    {
+        Layer layer = Catalogues.ConstructionsByName[new(construction)].Layers.Single();
+        for (double millimetres = 5; millimetres <= MostMillimetres; millimetres += 5)
+            if (PlanningLoss.OfLayers([layer with { ThicknessMetres = millimetres / 1000 }], Carrier, 1).Value >= lossDb) return millimetres;
+        throw new ArgumentOutOfRangeException(nameof(lossDb), lossDb, "no wall is so thick");
+    }
+
+    /// <summary>By what the conductivity of the one layer of a construction must be multiplied for the wall to cost so much head-on, in steps of a tenth.</summary>
+    public static double ConductivityFactorFor(string construction, double lossDb)
+    {
+        Layer layer = Catalogues.ConstructionsByName[new(construction)].Layers.Single();
+        for (int tenths = 10; tenths <= MostTenths; tenths++)
+            if (PlanningLoss.OfLayers([layer with { Material = layer.Material with { C = layer.Material.C * tenths / 10 } }], Carrier, 1).Value >= lossDb) return tenths / 10.0;
+        throw new ArgumentOutOfRangeException(nameof(lossDb), lossDb, "no wall is so wet");
+    }
 
     private static SixthLink LinkOf(DataRow row)
     {

@@ -1,4 +1,4 @@
-namespace MeshSim.OpenData.Tests.Accuracy.Regression;
+namespace MeshSim.OpenData.Tests.Accuracy.Fits;
 
 /// <summary>How well "these two hear each other" is predicted.</summary>
 /// <param name="Precision">Of those predicted to hear each other, the share that does.</param>
@@ -20,7 +20,7 @@ internal sealed record HearingFigures(double Precision, double Recall, int Both,
     }
 
     /// <summary>The figures of a law over all links of a building, heard from a level on.</summary>
-    public static HearingFigures Of(LevelLaw law, MeasuredBuilding building, double heardFromDbm) =>
-        Of([.. LevelPoint.Of(building, building.Links).Select(point =>
-            (law.At(point) >= heardFromDbm, point.Link.LevelDbm is { } levelDbm && levelDbm >= heardFromDbm))]);
+    public static HearingFigures Of(ILevelLaw law, MeasuredBuilding building, double heardFromDbm) =>
+        Of([.. law.LevelsOf(building.Links).Zip(building.Links, (predicted, link) =>
+            (predicted >= heardFromDbm, link.LevelDbm is { } levelDbm && levelDbm >= heardFromDbm))]);
 }

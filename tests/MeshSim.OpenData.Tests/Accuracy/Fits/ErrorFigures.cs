@@ -1,4 +1,4 @@
-namespace MeshSim.OpenData.Tests.Accuracy.Regression;
+namespace MeshSim.OpenData.Tests.Accuracy.Fits;
 
 /// <summary>How far predictions lie from what was measured.</summary>
 /// <param name="RmseDb">Root of the mean squared error.</param>
@@ -8,6 +8,9 @@ namespace MeshSim.OpenData.Tests.Accuracy.Regression;
 internal sealed record ErrorFigures(double RmseDb, double BiasDb, double MostDb, double MeanDb)
 {
     private const double Most = 0.95;
+
+    /// <summary>The figures of a law on heard links.</summary>
+    public static ErrorFigures Of(ILevelLaw law, IReadOnlyList<MeasuredLink> links) => Of([.. law.LevelsOf(links).Zip(links, (predicted, link) => predicted - link.HeardDbm)]);
 
     /// <summary>The figures of errors, predicted less measured, dB.</summary>
     public static ErrorFigures Of(IReadOnlyCollection<double> errorsDb)
