@@ -4,7 +4,7 @@ namespace MeshSim.Cli;
 internal sealed record Terminal
 {
     /// <summary>Columns of a text that nobody watches being written.</summary>
-    public const int PipedWidth = 100;
+    public const int PipedWidth = 80;
 
     /// <summary>Results.</summary>
     public required TextWriter Output { get; init; }
@@ -17,6 +17,9 @@ internal sealed record Terminal
 
     /// <summary>Whether somebody watches the error stream.</summary>
     public bool ShowsProgress { get; init; }
+
+    /// <summary>How long a run may take before it tells how far it is.</summary>
+    public TimeSpan ProgressAfter { get; init; } = TimeSpan.FromSeconds(1);
 
     /// <summary>Set when the person wants the run to stop.</summary>
     public CancellationToken Stopping { get; init; }

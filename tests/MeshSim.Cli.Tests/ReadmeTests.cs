@@ -1,9 +1,7 @@
-using System.Text.RegularExpressions;
-
 namespace MeshSim.Cli.Tests;
 
 /// <summary>What README.md prints is what the program prints.</summary>
-public sealed partial class ReadmeTests
+public sealed class ReadmeTests
 {
     private static readonly string Readme = File.ReadAllText(Path.Combine(Run.Root, "README.md"));
 
@@ -16,7 +14,7 @@ public sealed partial class ReadmeTests
 
         run.Code.Should().Be((int)ExitCode.GoalNotMet);
         string quoted = Readme.Split("```").Single(block => block.TrimStart().StartsWith("plugs: ", StringComparison.Ordinal));
-        InOneLine(run.Output).Should().Contain(InOneLine(quoted));
+        run.OutputInOneLine.Should().Contain(Run.InOneLine(quoted));
         File.ReadAllBytes(Path.Combine(Run.Root, "docs", "pictures", "quay-terrace-plugs-loft.png"))
             .Should().Equal(File.ReadAllBytes(Path.Combine(folder["report"], "margin_plugs_loft.png")), "the picture shown is the one that comes out");
     }
@@ -27,9 +25,4 @@ public sealed partial class ReadmeTests
         Readme.Should().Contain("\ndotnet test -c Release\n");
         Readme.Should().Contain("\ndotnet run -c Release --project src/MeshSim.Cli -- report floorplans/quay-terrace --out out/quay-terrace\n");
     }
-
-    private static string InOneLine(string text) => WhiteSpace().Replace(text, " ").Trim();
-
-    [GeneratedRegex(@"\s+", RegexOptions.NonBacktracking)]
-    private static partial Regex WhiteSpace();
 }

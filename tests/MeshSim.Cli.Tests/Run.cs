@@ -1,11 +1,12 @@
 using System.Globalization;
 using System.Runtime.CompilerServices;
 using System.Text.Json;
+using System.Text.RegularExpressions;
 
 namespace MeshSim.Cli.Tests;
 
 /// <summary>One run of the program inside the test process.</summary>
-internal sealed record Run(int Code, string Output, string Error)
+internal sealed partial record Run(int Code, string Output, string Error)
 {
     /// <summary>The home folders that the tests read.</summary>
     public static string Data { get; } = Path.Combine(AppContext.BaseDirectory, "Data");
@@ -31,8 +32,14 @@ internal sealed record Run(int Code, string Output, string Error)
     /// <summary>The output as JSON.</summary>
     public JsonElement Json => JsonDocument.Parse(Output).RootElement;
 
+    /// <summary>The output wherever its lines are broken.</summary>
+    public string OutputInOneLine => InOneLine(Output);
+
     /// <summary>Lines of the error stream.</summary>
     public string[] ErrorLines => Error.Split('\n', StringSplitOptions.RemoveEmptyEntries);
+
+    /// <summary>A text wherever its lines are broken.</summary>
+    public static string InOneLine(string text) => WhiteSpace().Replace(text, " ").Trim();
 
     public static async Task<Run> Of(params string[] args)
     {
@@ -51,6 +58,9 @@ internal sealed record Run(int Code, string Output, string Error)
         culture.NumberFormat.NegativeSign = "−";
         return culture;
     }
+
+    [GeneratedRegex(@"\s+", RegexOptions.NonBacktracking)]
+    private static partial Regex WhiteSpace();
 
     private static string Here([CallerFilePath] string path = "") => Path.GetDirectoryName(path)!;
 }

@@ -24,7 +24,7 @@ internal static class BandsWork
         (Network first, Network second) = Chosen(request.Home, parsed.GetValue(shape.Between) ?? []);
         var names = new PictureNames(request.Home);
         PictureFormat format = shape.Picture.Of(parsed);
-        BandComparison bands = Steps.Show(terminal, step =>
+        BandComparison bands = Steps.Show(terminal, 1 + (folder is null ? 0 : request.Home.FloorPlan.Storeys.Length), step =>
         {
             step($"Comparing {first.Name} with {second.Name}");
             BandComparison comparison = BandStudy.Compare(request.Home, first, second, request.Options);

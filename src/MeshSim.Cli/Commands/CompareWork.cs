@@ -33,7 +33,7 @@ internal static class CompareWork
         ImmutableArray<NetworkName> networks = Chosen(before, after, parsed.GetValue(shape.Study.Network));
         var names = new PictureNames(after);
         PictureFormat format = shape.Picture.Of(parsed);
-        HomeComparison comparison = Steps.Show(terminal, step =>
+        HomeComparison comparison = Steps.Show(terminal, networks.Length * (1 + (folder is null ? 0 : before.FloorPlan.Storeys.Length)), step =>
         {
             var networkChanges = ImmutableArray.CreateBuilder<NetworkChanges>();
             foreach (NetworkName network in networks)

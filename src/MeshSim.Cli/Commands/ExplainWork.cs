@@ -35,7 +35,7 @@ internal static class ExplainWork
         if (namesNetwork && request.Networks[0].Name != device.Network)
             throw new InputException($"error: {device.Id} belongs to network {device.Network}, not {request.Networks[0].Name}; leave --network out");
 
-        DeviceExplanation answer = Steps.Show(terminal, step =>
+        DeviceExplanation answer = Steps.Show(terminal, 1, step =>
         {
             step($"Trying what helps {device.Id}");
             return ExplainStudy.Device(request.Home, device, request.Options);
@@ -48,7 +48,7 @@ internal static class ExplainWork
     {
         if (request.Networks.IsEmpty) throw new InputException("error: the home has no network, so there is nothing to explain");
         request.Storeys(request.Home.FloorPlan.Storeys.First(storey => storey.Rooms.Any(known => known.Name == room)).Name.Value);
-        RoomExplanation answer = Steps.Show(terminal, step =>
+        RoomExplanation answer = Steps.Show(terminal, 1, step =>
         {
             step($"Trying what helps {room}");
             return ExplainStudy.Room(request.Home, request.Networks[0], room, request.Options);

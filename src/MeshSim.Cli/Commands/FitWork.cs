@@ -26,7 +26,7 @@ internal static class FitWork
         ImmutableArray<Network> networks = parsed.GetValue(shape.Network) is { } name
             ? [StudyRequest.Find(home.Networks, network => network.Name.Value, name, "networks")]
             : home.Networks;
-        ImmutableArray<FitResult> results = Steps.Show(terminal, step => networks.SelectMany(network =>
+        ImmutableArray<FitResult> results = Steps.Show(terminal, networks.Length, step => networks.SelectMany(network =>
         {
             step($"Fitting {network.Name}");
             return FitStudy.Run(home, [network], terminal.Stopping);

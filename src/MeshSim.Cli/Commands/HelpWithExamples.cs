@@ -7,8 +7,6 @@ namespace MeshSim.Cli.Commands;
 /// <summary>The help of a command, followed by how it is used.</summary>
 internal sealed class HelpWithExamples : SynchronousCommandLineAction
 {
-    private const int WidthColumns = 100;
-
     private readonly HelpAction help;
     private readonly (string Heading, string Text)[] rootSections;
 
@@ -22,7 +20,7 @@ internal sealed class HelpWithExamples : SynchronousCommandLineAction
     {
         HelpOption option = root.Options.OfType<HelpOption>().Single();
         var builtIn = (HelpAction)option.Action!;
-        builtIn.MaxWidth = WidthColumns;
+        builtIn.MaxWidth = Terminal.PipedWidth;
         option.Action = new HelpWithExamples(builtIn, rootSections);
     }
 

@@ -25,7 +25,7 @@ internal static class HubWork
         ImmutableArray<Network> networks = Chosen(home, parsed.GetValue(shape.Networks) ?? []);
         ImmutableArray<RoomName> rooms = [.. (parsed.GetValue(shape.Rooms) ?? []).Distinct().Select(name => RoomOf(home, name))];
         StudyOptions options = request.Options with { Goals = shape.Goals.Of(parsed) };
-        HubPlacement hub = Steps.Show(terminal, step =>
+        HubPlacement hub = Steps.Show(terminal, 1, step =>
         {
             step($"Trying sites for the hub of {NameList.Spoken([.. networks.Select(network => network.Name.Value)])}");
             return HubStudy.Run(home, networks, rooms, options);

@@ -25,7 +25,7 @@ internal static class MapWork
         var names = new PictureNames(request.Home);
         PictureFormat format = shape.Picture.Of(parsed);
         Dictionary<MarginMap, string> pictures = [];
-        List<NetworkMaps> all = Steps.Show(terminal, step => request.Networks.Select(network =>
+        List<NetworkMaps> all = Steps.Show(terminal, Expected(shape, parsed, request, storeys.Length), step => request.Networks.Select(network =>
         {
             NetworkMaps maps = NetworkMaps.Of(request.Home, network, storeys, request.Options, step);
             if (folder is null) return maps;
@@ -48,6 +48,13 @@ internal static class MapWork
         terminal.Output.Write(json ? Json(all, request.Options, pictures) : Text(all, terminal.Width));
         if (folder is not null) terminal.Error.Write($"The pictures are in {path}\n");
         return CoverageText.Code([.. all.Select(maps => maps.Coverage)]);
+    }
+
+    private static int Expected(MapCommand shape, ParseResult parsed, StudyRequest request, int storeys)
+    {
+        // A picture shows repeaters too, which are placed first.
+        int pictures = parsed.GetValue(shape.Out) is null ? 0 : 1 + (parsed.GetValue(shape.OneSheet) ? 1 : storeys);
+        return request.Networks.Length * (1 + storeys + pictures);
     }
 
     private static string Json(List<NetworkMaps> all, StudyOptions options, Dictionary<MarginMap, string> pictures)

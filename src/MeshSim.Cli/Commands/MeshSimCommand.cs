@@ -23,17 +23,20 @@ internal static class MeshSimCommand
         meshsim bands HOME --out FOLDER     what another band would make of it
         meshsim hub HOME                    where the coordinator should go
         meshsim repeaters HOME              what to add, and where
-        meshsim compare BEFORE AFTER        what a change of the home folder made better or worse
+        meshsim compare BEFORE AFTER        what a change made better or worse
         meshsim sheets HOME --out FILE.pdf  plan sheets to scale for the wall
-        meshsim record HOME                 what feeds each device, and how it comes out
-        meshsim fit HOME                    is it true? hold the plan against what the radios report
+        meshsim record HOME                 what feeds a device, how it comes out
+        meshsim fit HOME                    is it true? what the radios report
         meshsim loss cavity-brick           what one wall costs
         """;
 
     private const string ExitCodes = """
         0  done
-        1  done, and a device has no reliable way, a state that must hold drops one, most of a room is dark, or (compare) something got worse
-        2  the command line, the home folder or the place for the output is wrong; nothing was written
+        1  done, and the goal is not met: a device has no reliable way, a state
+           that must hold drops one, most of a room is dark, (compare) something
+           got worse, or (fit) the readings contradict the plan
+        2  the command line, the home folder or the place for the output is
+           wrong; nothing was written
         3  a fault of the program
         130  stopped from the keyboard; nothing was written
         """;

@@ -22,7 +22,7 @@ internal static class RecordWork
         string? file = parsed.GetValue(shape.Out);
         Result.Refuse(file);
         StudyRequest request = StudyRequest.Read(shape.Study, parsed, terminal);
-        var all = Steps.Show<ImmutableArray<(Network Network, ImmutableArray<DeviceRecord> Records)>>(terminal, step =>
+        var all = Steps.Show<ImmutableArray<(Network Network, ImmutableArray<DeviceRecord> Records)>>(terminal, request.Networks.Length, step =>
         [
             .. request.Networks.Select(network =>
             {

@@ -25,7 +25,7 @@ internal static class RehearseWork
             Seed = (ulong)parsed.GetValue(shape.Seed),
             Correlation = parsed.GetValue(shape.Correlation),
         };
-        ImmutableArray<NetworkRehearsal> answers = Steps.Show<ImmutableArray<NetworkRehearsal>>(terminal, step =>
+        ImmutableArray<NetworkRehearsal> answers = Steps.Show<ImmutableArray<NetworkRehearsal>>(terminal, request.Networks.Length, step =>
         [
             .. request.Networks.Select(network =>
             {

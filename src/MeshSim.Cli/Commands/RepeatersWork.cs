@@ -21,7 +21,7 @@ internal static class RepeatersWork
         StudyRequest request = StudyRequest.Read(shape.Study, parsed, terminal);
         PlacementGoals goals = shape.Goals.Of(parsed);
         int? rungs = (int?)parsed.GetValue(shape.Ladder);
-        var answers = Steps.Show(terminal, step => request.Networks.Select(network =>
+        var answers = Steps.Show(terminal, request.Networks.Length, step => request.Networks.Select(network =>
         {
             step($"Placing repeaters of {network.Name}");
             NetworkCoverage coverage = CoverageStudy.Run(request.Home, network, request.Options);

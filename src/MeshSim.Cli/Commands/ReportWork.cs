@@ -24,7 +24,7 @@ internal static class ReportWork
         if (isPage) StagedFile.Refuse(path);
         using StagedFolder? folder = isPage ? null : new(path);
         StudyRequest request = StudyRequest.Read(shape.Study, parsed, terminal).On(shape.Grid, parsed);
-        ReportContent content = Steps.Show(terminal, step =>
+        ReportContent content = Steps.Show(terminal, Expected(request, isPage), step =>
         {
             ReportContent answered = Answered(request, step);
             if (folder is null) StagedFile.Write(path, ReportPage.Of(answered));
@@ -37,6 +37,14 @@ internal static class ReportWork
         bool json = parsed.GetValue(shape.Study.Json);
         terminal.Output.Write(json ? JsonText.Of(ReportJson.Of(request.Home, content.Answers, page)) : Text(content.Answers, page, terminal.Width));
         return CoverageText.Code([.. content.Answers.Select(answer => answer.Coverage)]);
+    }
+
+    /// <summary>Links, repeaters and routers of each network, its maps, and their pictures where a folder is filled. How many dropouts there
+    /// are to explain shows only then.</summary>
+    private static int Expected(StudyRequest request, bool isPage)
+    {
+        int storeys = request.Home.FloorPlan.Storeys.Length;
+        return (request.Networks.Length * (3 + storeys + (isPage ? 0 : storeys))) + (isPage ? 0 : 1);
     }
 
     private static ReportContent Answered(StudyRequest request, Action<string> step)

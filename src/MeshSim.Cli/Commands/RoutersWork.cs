@@ -18,7 +18,7 @@ internal static class RoutersWork
         string? file = parsed.GetValue(shape.Out);
         Result.Refuse(file);
         StudyRequest request = StudyRequest.Read(shape.Study, parsed, terminal);
-        ImmutableArray<NetworkRouters> answers = Steps.Show<ImmutableArray<NetworkRouters>>(terminal, step =>
+        ImmutableArray<NetworkRouters> answers = Steps.Show<ImmutableArray<NetworkRouters>>(terminal, request.Networks.Length, step =>
         [
             .. request.Networks.Select(network =>
             {

@@ -25,7 +25,7 @@ internal static class SheetsWork
         if (isFile) StagedFile.Refuse(path);
         using StagedFolder? folder = isFile ? null : new(path);
         StudyRequest request = StudyRequest.Read(shape.Study, parsed, terminal);
-        ImmutableArray<NetworkCoverage> coverages = Steps.Show<ImmutableArray<NetworkCoverage>>(terminal, step =>
+        ImmutableArray<NetworkCoverage> coverages = Steps.Show<ImmutableArray<NetworkCoverage>>(terminal, request.Networks.Length, step =>
         [
             .. request.Networks.Select(network =>
             {

@@ -16,7 +16,7 @@ internal static class TextTable
     {
         int[] widths = Widths(table, width);
         var text = new StringBuilder();
-        AppendRow(text, [.. table.Columns.Select(column => column.Heading)], table.Columns, widths);
+        AppendHeadings(text, table.Columns, widths);
         AppendRow(text, [.. widths.Select(w => new string('-', w))], table.Columns, widths);
         foreach (ImmutableArray<string> row in table.Rows)
             AppendRow(text, row, table.Columns, widths);
@@ -30,19 +30,57 @@ internal static class TextTable
 
     private static int[] Widths(Table table, int width)
     {
-        int[] widths =
-            [.. table.Columns.Select((column, c) => table.Rows.Select(row => row[c].Length).Append(column.Heading.Length).Max())];
-        int excess = widths.Sum() + (Gap * (widths.Length - 1)) - width;
+        int count = table.Columns.Length;
+        int[] widths = [.. Enumerable.Range(0, count).Select(c => Math.Max(WidestCell(table, c), table.Columns[c].Heading.Length))];
+        int excess = widths.Sum() + (Gap * (count - 1)) - width;
 
-        // The widest column of words gives way first, one character at a time: at these sizes simplicity wins.
+        // What costs the reader least gives way first: a heading goes on two lines, then cells break between words, then ids at
+        // their hyphens, then anywhere. The widest column gives, one character at a time: at these sizes simplicity wins.
+        excess = Narrow(widths, excess, c => Math.Max(WidestCell(table, c), Longest(Words(table.Columns[c].Heading))));
+        excess = Narrow(widths, excess, c => table.Columns[c].IsNumber ? widths[c] : Longest(Texts(table, c).SelectMany(Words)));
+        excess = Narrow(widths, excess, c => table.Columns[c].IsNumber ? widths[c] : Longest(Texts(table, c).SelectMany(Words).SelectMany(Parts)));
+        Narrow(widths, excess, c => table.Columns[c].IsNumber ? widths[c] : NarrowestColumn);
+        return widths;
+    }
+
+    private static int WidestCell(Table table, int column) => table.Rows.Select(row => row[column].Length).DefaultIfEmpty().Max();
+
+    private static IEnumerable<string> Texts(Table table, int column) => table.Rows.Select(row => row[column]).Append(table.Columns[column].Heading);
+
+    private static int Longest(IEnumerable<string> texts) => texts.Max(text => text.Length);
+
+    private static string[] Words(string text) => text.Split(' ');
+
+    /// <summary>A word broken after each of its hyphens.</summary>
+    private static IEnumerable<string> Parts(string word)
+    {
+        string[] parts = word.Split('-');
+        return parts.Select((part, i) => i < parts.Length - 1 ? part + "-" : part);
+    }
+
+    private static int Narrow(int[] widths, int excess, Func<int, int> least)
+    {
+        int[] floors = [.. widths.Select((_, c) => least(c))];
         for (; excess > 0; excess--)
         {
-            int widest = Enumerable.Range(0, widths.Length).Where(c => !table.Columns[c].IsNumber).MaxBy(c => widths[c]);
-            if (widths[widest] <= NarrowestColumn) break;
+            int widest = Enumerable.Range(0, widths.Length).Where(c => widths[c] > floors[c]).OrderByDescending(c => widths[c]).FirstOrDefault(-1);
+            if (widest < 0) break;
             widths[widest]--;
         }
 
-        return widths;
+        return excess;
+    }
+
+    /// <summary>Headings stand on the rule below them, however many lines each takes.</summary>
+    private static void AppendHeadings(StringBuilder text, ImmutableArray<Column> columns, int[] widths)
+    {
+        string[][] headings = [.. columns.Select((column, c) => Wrap(column.Heading, widths[c]).ToArray())];
+        int height = headings.Max(lines => lines.Length);
+        for (int i = 0; i < height; i++)
+        {
+            int line = i;
+            AppendRow(text, [.. headings.Select(lines => line - (height - lines.Length) is >= 0 and var l ? lines[l] : "")], columns, widths);
+        }
     }
 
     private static void AppendRow(StringBuilder text, ImmutableArray<string> cells, ImmutableArray<Column> columns, int[] widths)
@@ -64,7 +102,7 @@ internal static class TextTable
         {
             int blank = rest.LastIndexOf(' ', width);
             int end = blank > 0 ? blank : rest.LastIndexOf('-', width - 1) + 1; // A long id breaks after one of its hyphens.
-            if (end == 0) end = width;
+            if (blank <= 0 && end <= 1) end = width; // A minus stays with its number.
             yield return rest[..end].TrimEnd();
             rest = blank > 0 ? rest[(blank + 1)..] : rest[end..];
         }

@@ -19,7 +19,7 @@ public sealed class CheckWorkTests
 
         run.Code.Should().Be(0);
         run.Error.Should().BeEmpty();
-        run.Output.Should().Contain("1 storey, 0 rooms").And.Contain("none can be assumed where no rooms are drawn");
+        run.OutputInOneLine.Should().Contain("1 storey, 0 rooms").And.Contain("none can be assumed where no rooms are drawn");
     }
 
     [Theory]

@@ -43,7 +43,7 @@ public sealed class FitWorkTests
         after.Json.GetProperty("fittedToReadings").GetInt32().Should().Be(288);
         after.Output.Should().NotBe(before.Output);
         Mean(after, "lossesDb").Should().BeLessThan(0.6 * Mean(before, "lossesDb"), "what was read is known better");
-        text.Output.Should().Contain("fitted to 288 readings (fit.yaml)");
+        text.OutputInOneLine.Should().Contain("fitted to 288 readings (fit.yaml)");
         companion.Error.Should().Contain("are not used by site-general");
         again.Output.Should().Be(written.Output, "a fit begins at the catalogue, not at an earlier fit");
         restored.Output.Should().Be(before.Output);

@@ -20,6 +20,7 @@ public sealed class HelpTests
     [InlineData("sheets")]
     [InlineData("compare")]
     [InlineData("record")]
+    [InlineData("fit")]
     [InlineData("loss")]
     public async Task Help_says_what_was_approved(string command)
     {

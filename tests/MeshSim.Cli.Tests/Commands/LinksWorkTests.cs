@@ -59,7 +59,7 @@ public sealed class LinksWorkTests
         Run text = await Run.Of("links", terrace, "--network", "lighting", "--poll", "30");
         double atThirty = await ShareAt("30"), atSixty = await ShareAt("60");
 
-        text.Output.Should().Contain("devices every 30 s takes");
+        text.OutputInOneLine.Should().Contain("devices every 30 s takes");
         atThirty.Should().BeApproximately(2 * atSixty, RoundingDb);
         (await Run.Of("links", terrace, "--poll", "0")).Code.Should().Be((int)ExitCode.BadInput);
 
