@@ -1,4 +1,3 @@
-using System.CommandLine;
 using MeshSim.Cli.Commands;
 
 namespace MeshSim.Cli.Tests;

@@ -1,8 +1,6 @@
-using System.Collections.Immutable;
 using System.Globalization;
 using MeshSim.Devices;
 using MeshSim.Files;
-using MeshSim.FloorPlans;
 using MeshSim.FloorPlans.Geometry;
 using MeshSim.Quantities;
 using MeshSim.Radio;

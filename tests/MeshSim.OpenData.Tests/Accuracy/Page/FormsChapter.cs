@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using MeshSim.OpenData.Tests.Accuracy.Fits;
 using MeshSim.OpenData.Tests.Accuracy.Forms;
 using MathNet.Numerics.LinearAlgebra;
 using static MeshSim.OpenData.Tests.Accuracy.Page.PageNumbers;
