@@ -5,6 +5,7 @@ using BenchmarkDotNet.Jobs;
 using BenchmarkDotNet.Reports;
 using BenchmarkDotNet.Running;
 using BenchmarkDotNet.Toolchains.InProcess.Emit;
+using MeshSim.Propagation;
 
 namespace MeshSim.Benchmarks;
 
@@ -20,8 +21,11 @@ public class FieldBenchmarks
     [Params(false, true)]
     public bool IsAngled { get; set; }
 
+    [Params(ModelName.Detour, ModelName.LogDistance)]
+    public ModelName Model { get; set; }
+
     [GlobalSetup]
-    public void Prepare() => work = MakeWork(Size, IsAngled);
+    public void Prepare() => work = MakeWork(Size, IsAngled, Model);
 
     [Benchmark(Baseline = true)]
     public void Kernel() => work.Kernel(1);
@@ -41,8 +45,8 @@ public class FieldBenchmarks
     [Benchmark]
     public long BruteForce() => work.BruteForce(4 * Stride(Size), 1);
 
-    internal static Workload MakeWork(string size, bool isAngled) =>
-        new(size switch { "S" => BuildingSize.S, "M" => BuildingSize.M, _ => BuildingSize.L }, isAngled);
+    internal static Workload MakeWork(string size, bool isAngled, ModelName model) =>
+        new(size switch { "S" => BuildingSize.S, "M" => BuildingSize.M, _ => BuildingSize.L }, isAngled, model);
 
     internal static int Stride(string size) => size switch { "S" => 8, "M" => 16, _ => 40 };
 
@@ -76,7 +80,7 @@ public class FieldBenchmarks
         public string GetValue(Summary summary, BenchmarkCase benchmarkCase)
         {
             string size = (string)benchmarkCase.Parameters[nameof(Size)];
-            Workload of = MakeWork(size, (bool)benchmarkCase.Parameters[nameof(IsAngled)]);
+            Workload of = MakeWork(size, (bool)benchmarkCase.Parameters[nameof(IsAngled)], (ModelName)benchmarkCase.Parameters[nameof(Model)]);
             long links = benchmarkCase.Descriptor.WorkloadMethod.Name switch
             {
                 nameof(Tracer) => of.Tracer(Stride(size), 1),

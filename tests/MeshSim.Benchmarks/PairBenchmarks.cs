@@ -2,6 +2,7 @@ using BenchmarkDotNet.Attributes;
 using BenchmarkDotNet.Configs;
 using BenchmarkDotNet.Jobs;
 using BenchmarkDotNet.Toolchains.InProcess.Emit;
+using MeshSim.Propagation;
 
 namespace MeshSim.Benchmarks;
 
@@ -14,8 +15,14 @@ public class PairBenchmarks
     [Params("S", "M", "L")]
     public string Size { get; set; } = "S";
 
+    [Params(false, true)]
+    public bool IsAngled { get; set; }
+
+    [Params(ModelName.Detour, ModelName.LogDistance)]
+    public ModelName Model { get; set; }
+
     [GlobalSetup]
-    public void Prepare() => work = FieldBenchmarks.MakeWork(Size, isAngled: false);
+    public void Prepare() => work = FieldBenchmarks.MakeWork(Size, IsAngled, Model);
 
     [Benchmark(Baseline = true)]
     public void Pairs() => work.PairTotals(1);

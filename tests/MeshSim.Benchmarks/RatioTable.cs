@@ -1,5 +1,6 @@
 using System.Diagnostics;
 using System.Globalization;
+using MeshSim.Propagation;
 
 namespace MeshSim.Benchmarks;
 
@@ -15,20 +16,22 @@ public static class RatioTable
     public static void Print(TextWriter output, IEnumerable<BuildingSize> sizes)
     {
         output.WriteLine("10^6 link evaluations per second of processor time");
-        output.WriteLine("building losses     walls      kernel      tracer brute force write alone   two threads   rows on two  kernel best");
+        output.WriteLine("building losses   model        walls       kernel      tracer brute force write alone   two threads   rows on two  kernel best");
         foreach (BuildingSize size in sizes)
         {
             foreach (bool isAngled in new[] { false, true })
-            {
-                var work = new Workload(size, isAngled);
-                long start = Stopwatch.GetTimestamp();
-                while (Stopwatch.GetElapsedTime(start).TotalSeconds < WarmUpSeconds) Round(work);
-                double[][] rounds = [.. Enumerable.Range(0, Rounds).Select(_ => Round(work))];
-                string rates = string.Join(" ", Enumerable.Range(0, 4).Select(i => Text(rounds, i).PadLeft(11)));
-                output.WriteLine(FormattableString.Invariant(
-                    $"{size.Name,-8} {(isAngled ? "angled" : "constant"),-9} {work.Walls,6} {rates} {Text(rounds, 4),11} x {Text(rounds, 5),11} x {Best(rounds),11}"));
-            }
+                foreach (ModelName model in new[] { ModelName.Detour, ModelName.LogDistance }) PrintLine(output, new(size, isAngled, model));
         }
+    }
+
+    private static void PrintLine(TextWriter output, Workload work)
+    {
+        long start = Stopwatch.GetTimestamp();
+        while (Stopwatch.GetElapsedTime(start).TotalSeconds < WarmUpSeconds) Round(work);
+        double[][] rounds = [.. Enumerable.Range(0, Rounds).Select(_ => Round(work))];
+        string rates = string.Join(" ", Enumerable.Range(0, 4).Select(i => Text(rounds, i).PadLeft(11)));
+        output.WriteLine(FormattableString.Invariant(
+            $"{work.Building.Size.Name,-8} {(work.IsAngled ? "angled" : "constant"),-8} {work.Name,-12} {work.Walls,6} {rates} {Text(rounds, 4),11} x {Text(rounds, 5),11} x {Best(rounds),11}"));
     }
 
     private static double[] Round(Workload work)

@@ -14,10 +14,12 @@ public sealed class Workload
     private readonly float[][] outputs;
     private readonly WallBruteForceKernel bruteForce;
 
-    public Workload(BuildingSize size, bool isAngled, int most = 2)
+    public Workload(BuildingSize size, bool isAngled, ModelName model = ModelName.Detour, int most = 2)
     {
+        (IsAngled, Name) = (isAngled, ModelNames.Of(model));
         Building = new(size, isAngled);
-        Model = new(Building.Plan, Building.Constructions, new Frequency(2440), PathLossExponent);
+        double? detourDb = model == ModelName.Detour ? Detour.UsualDb : null;
+        Model = new(Building.Plan, Building.Constructions, new Frequency(2440), PathLossExponent, detourDb);
         Grids = [.. Building.Plan.Storeys.Select(storey => FieldGrid.Over(Building.Plan, storey.Name, size.GridStepMetres, ReceiverHeightMetres))];
         fields = [.. Grids.Select(Model.FieldsOver)];
         outputs = [.. Enumerable.Range(0, most).Select(_ => new float[Grids.Max(grid => grid.Count)])];
@@ -28,6 +30,12 @@ public sealed class Workload
             GeneratedBuilding.HeightsMetres[random.Next(GeneratedBuilding.HeightsMetres.Length)]))];
         bruteForce = new(Building.Plan, Building.Constructions, Grids[0]);
     }
+
+    /// <summary>Of the model.</summary>
+    public string Name { get; }
+
+    /// <summary>Whether losses depend on the angle.</summary>
+    public bool IsAngled { get; }
 
     public GeneratedBuilding Building { get; }
 

@@ -10,15 +10,15 @@ namespace MeshSim.Propagation.Fields.Shadows;
 /// <param name="AlongY">y(point) − y(transmitter), m.</param>
 internal readonly record struct RowGeometry(float SquaredRest, float AlongY);
 
-/// <summary>What distance alone costs: constant + slope · log₂ of the squared distance.</summary>
-/// <param name="ConstantDb">Loss at 1 m, dB.</param>
+/// <summary>What distance alone costs: constant + slope · log₂ of the squared distance; and how it is added to that of walls.</summary>
+/// <param name="ConstantDb">Loss at 1 m, and what makes no wall cost nothing where there is a way round, dB.</param>
 /// <param name="SlopeDb">Loss per doubling of the squared distance, dB.</param>
 /// <param name="LeastSquareMetres">Squared distance below which it falls no further, m².</param>
 /// <param name="DecibelsPerQuarter">Size of a quarter of the unit of channel 0, dB.</param>
-internal readonly record struct DistanceLaw(float ConstantDb, float SlopeDb, float LeastSquareMetres, float DecibelsPerQuarter);
-
-/// <summary>The power of the way round, as a share of what air alone would leave.</summary>
-internal readonly record struct DetourLaw(float Share);
+/// <param name="GoesRound">Whether there is a way round walls.</param>
+/// <param name="ExtraDb">What it costs, dB.</param>
+internal readonly record struct DistanceLaw(
+    float ConstantDb, float SlopeDb, float LeastSquareMetres, float DecibelsPerQuarter, bool GoesRound, float ExtraDb);
 
 /// <summary>
 /// The passes over one row: running sums of difference rows, the distance term, and losses that depend on the angle. Rows are
@@ -26,13 +26,9 @@ internal readonly record struct DetourLaw(float Share);
 /// </summary>
 internal static class RowKernel
 {
-    /// <summary>Numbers in a vector: rows are padded to a multiple.</summary>
-    public const int Lanes = 8;
+    private const int Lanes = 8;
 
-    // Powers of two per decibel: log₂(10) / 10.
-    private const float BitsPerDecibel = 0.33219281f;
-
-    /// <summary>Distance term plus the running sum of channel 0.</summary>
+    /// <summary>Distance term plus the running sum of channel 0, or what that sum costs where there is a way round.</summary>
     /// <param name="lossesDb">Set, padded.</param>
     /// <param name="cells">Difference row; left zero.</param>
     /// <param name="start">Value left of the first column.</param>
@@ -48,14 +44,16 @@ internal static class RowKernel
         Vector256<int> before = Vector256.Create(start);
         Vector256<float> rest = Vector256.Create(row.SquaredRest), least = Vector256.Create(law.LeastSquareMetres);
         Vector256<float> unit = Vector256.Create(law.DecibelsPerQuarter), constant = Vector256.Create(law.ConstantDb);
-        Vector256<float> slope = Vector256.Create(law.SlopeDb);
+        Vector256<float> slope = Vector256.Create(law.SlopeDb), extra = Vector256.Create(law.ExtraDb);
+        bool goesRound = law.GoesRound;
         for (int i = 0; i < lossesDb.Length; i += Lanes)
         {
             Vector256<int> ofCells = RunningSum(ref Unsafe.Add(ref cell, i)), sum = ofCells + before;
-            before += Vector256.Shuffle(ofCells, Vector256.Create(7));
+            before += Vector256.Shuffle(ofCells, Vector256.Create(Lanes - 1));
             Vector256<float> squared = Vector256.MaxNative(Vector256.LoadUnsafe(ref square, (nuint)i) + rest, least);
-            Vector256<float> wallsDb = Vector256.MultiplyAddEstimate(Vector256.ConvertToSingle(sum), unit, constant);
-            Vector256.MultiplyAddEstimate(Log2(squared), slope, wallsDb).StoreUnsafe(ref to, (nuint)i);
+            Vector256<float> wallsDb = Vector256.ConvertToSingle(sum) * unit;
+            if (goesRound) wallsDb = DecibelKernel.OfTwoWays(wallsDb, extra);
+            Vector256.MultiplyAddEstimate(DecibelKernel.Log2(squared), slope, wallsDb + constant).StoreUnsafe(ref to, (nuint)i);
         }
     }
 
@@ -151,33 +149,33 @@ internal static class RowKernel
             lossesDb[i] += share * values[Math.Min((int)(inverses[i] * squaredRise * values.Length), values.Length - 1)];
     }
 
-    /// <summary>Distance term plus what the sum of walls costs once power may go round them.</summary>
+    /// <summary>Distance term plus what a finished sum of walls costs where there is a way round.</summary>
     /// <param name="lossesDb">The sum of walls; becomes the loss, padded.</param>
     /// <param name="squaredAlongX">Squared distance along x of each column, m².</param>
     /// <param name="row">The row.</param>
     /// <param name="law">The distance term.</param>
-    /// <param name="detour">The way round.</param>
-    public static void GoRound(Span<float> lossesDb, ReadOnlySpan<float> squaredAlongX, RowGeometry row, DistanceLaw law, DetourLaw detour)
+    public static void GoRound(Span<float> lossesDb, ReadOnlySpan<float> squaredAlongX, RowGeometry row, DistanceLaw law)
     {
         ref float to = ref MemoryMarshal.GetReference(lossesDb);
         ref float square = ref MemoryMarshal.GetReference(squaredAlongX);
         Vector256<float> rest = Vector256.Create(row.SquaredRest), least = Vector256.Create(law.LeastSquareMetres);
-        Vector256<float> slope = Vector256.Create(law.SlopeDb), constant = Vector256.Create(law.ConstantDb);
-        Vector256<float> share = Vector256.Create(detour.Share / (1 + detour.Share)), rescale = Vector256.Create(1 / (1 + detour.Share));
+        Vector256<float> slope = Vector256.Create(law.SlopeDb), constant = Vector256.Create(law.ConstantDb), extra = Vector256.Create(law.ExtraDb);
         for (int i = 0; i < lossesDb.Length; i += Lanes)
         {
-            Vector256<float> through = Exp2(Vector256.LoadUnsafe(ref to, (nuint)i) * -BitsPerDecibel);
-            Vector256<float> both = Vector256.MultiplyAddEstimate(through, rescale, share);
             Vector256<float> squared = Vector256.MaxNative(Vector256.LoadUnsafe(ref square, (nuint)i) + rest, least);
-            Vector256<float> airDb = Vector256.MultiplyAddEstimate(Log2(squared), slope, constant);
-            Vector256.MultiplyAddEstimate(Log2(both), Vector256.Create(-1 / BitsPerDecibel), airDb).StoreUnsafe(ref to, (nuint)i);
+            Vector256<float> wallsDb = DecibelKernel.OfTwoWays(Vector256.LoadUnsafe(ref to, (nuint)i), extra);
+            Vector256.MultiplyAddEstimate(DecibelKernel.Log2(squared), slope, wallsDb + constant).StoreUnsafe(ref to, (nuint)i);
         }
     }
 
     /// <summary>Adds the same to each column of a run.</summary>
     public static void Add(Span<float> lossesDb, float addedDb)
     {
-        foreach (ref float lossDb in lossesDb) lossDb += addedDb;
+        ref float to = ref MemoryMarshal.GetReference(lossesDb);
+        int i = 0;
+        for (; i <= lossesDb.Length - Lanes; i += Lanes)
+            (Vector256.LoadUnsafe(ref to, (nuint)i) + Vector256.Create(addedDb)).StoreUnsafe(ref to, (nuint)i);
+        for (; i < lossesDb.Length; i++) lossesDb[i] += addedDb;
     }
 
     // The sum up to each of eight cells; the cells become zero.
@@ -216,41 +214,4 @@ internal static class RowKernel
         Vector256<int> lower = Vector256.Create(0xFFFF);
         return ((counts & lower) * (losses & lower)) + (Vector256.ShiftRightLogical(counts, 16) * Vector256.ShiftRightLogical(losses, 16));
     }
-
-    /// <summary>
-    /// Two to the power of numbers up to 0, to 2e-7 of the value: the power series about the nearest whole number. What would be less than
-    /// 2⁻¹⁰⁰ stays there.
-    /// </summary>
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static Vector256<float> Exp2(Vector256<float> value)
-    {
-        Vector256<float> kept = Vector256.MaxNative(value, Vector256.Create(-100f)), whole = Vector256.Round(kept), x = kept - whole;
-        Vector256<float> squared = x * x;
-        Vector256<float> low = Pair(1f, 0.6931472f, x), next = Pair(0.2402265f, 0.05550411f, x), high = Pair(0.009618129f, 0.001333356f, x);
-        high = Vector256.MultiplyAddEstimate(squared, Vector256.Create(0.0001540353f), high);
-        next = Vector256.MultiplyAddEstimate(squared, high, next);
-        low = Vector256.MultiplyAddEstimate(squared, next, low);
-        return (low.AsInt32() + Vector256.ShiftLeft(Vector256.ConvertToInt32Native(whole), 23)).AsSingle();
-    }
-
-    /// <summary>Binary logarithm of positive normal numbers to 7e-7: x · polynomial(x) about 1, fitted at Chebyshev points.</summary>
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static Vector256<float> Log2(Vector256<float> value)
-    {
-        // Exponent and mantissa are parted at the root of ½, so that x stays between −0.30 and 0.42.
-        Vector256<int> rootOfHalf = Vector256.Create(BitConverter.SingleToInt32Bits(0.70710677f));
-        Vector256<int> exponent = Vector256.ShiftRightArithmetic(value.AsInt32() - rootOfHalf, 23);
-        Vector256<float> x = (value.AsInt32() - Vector256.ShiftLeft(exponent, 23)).AsSingle() - Vector256<float>.One;
-        Vector256<float> squared = x * x;
-        Vector256<float> low = Pair(1.44269652f, -0.721360179f, x), next = Pair(0.480613125f, -0.359524455f, x);
-        Vector256<float> high = Pair(0.296119557f, -0.267963871f, x);
-        high = Vector256.MultiplyAddEstimate(squared, Vector256.Create(0.168186591f), high);
-        next = Vector256.MultiplyAddEstimate(squared, high, next);
-        low = Vector256.MultiplyAddEstimate(squared, next, low);
-        return Vector256.MultiplyAddEstimate(x, low, Vector256.ConvertToSingle(exponent));
-    }
-
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static Vector256<float> Pair(float constant, float factor, Vector256<float> x) =>
-        Vector256.MultiplyAddEstimate(x, Vector256.Create(factor), Vector256.Create(constant));
 }

@@ -32,9 +32,9 @@ internal sealed class RowSummer
     {
         this.scene = scene;
         frame = scene.Frame;
-        int padded = (frame.Columns + RowKernel.Lanes - 1) / RowKernel.Lanes * RowKernel.Lanes;
+        int padded = (frame.Columns + WideRowKernel.Lanes - 1) / WideRowKernel.Lanes * WideRowKernel.Lanes;
 
-        // At least one cell beyond the last column, and no two rows of a strip at the same place of a 4 KB page.
+        // A vector of cells beyond the last column, and no two rows of a strip at the same place of a 4 KB page.
         pitch = padded + 24;
         floors = new(scene.Floors);
         cells = new int[scene.Channels.Count][];
@@ -131,7 +131,7 @@ internal sealed class RowSummer
         scene.Floors.FindRuns(transmitter, row, floors);
 
         Span<int> first = CellsOf(0).Slice(lane * pitch, pitch);
-        if (scene.Detour is null)
+        if (!scene.Distance.GoesRound)
             foreach (AmountRun run in floors.Amounts) AddRun(first, run);
         foreach ((ObjectShadows shadow, int amount) in scene.Objects)
         {
@@ -139,15 +139,11 @@ internal sealed class RowSummer
             if (from <= to) AddRun(first, new(from, to, amount));
         }
 
-        if (scene.Detour is null) RowKernel.SumWithDistance(lossesDb, first, shadows.Base(0, row), squaredAlongX, geometry, scene.Distance);
-        else RowKernel.Sum(lossesDb, first, shadows.Base(0, row), scene.Distance.DecibelsPerQuarter);
-        if (scene.Channels.Count > 1 || floors.Angles.Count > 0) SumAngles(shadows, row, lane, geometry);
-        if (scene.Detour is { } detour)
-        {
-            RowKernel.GoRound(lossesDb, squaredAlongX, geometry, scene.Distance, detour);
-            foreach (AmountRun run in floors.Amounts) RowKernel.Add(lossesDb.AsSpan(run.First, run.Last - run.First + 1), run.Amount * scene.Distance.DecibelsPerQuarter);
-        }
+        SumWalls(shadows, row, lane, geometry, scene.Distance.GoesRound ? AddWholeRows(scene.Distance) : scene.Distance);
+        if (scene.Distance.GoesRound) AddPartRows();
+        if (floors.Angles.Count == 0) return;
 
+        if (scene.Channels.Count == 1) RowKernel.InvertSquares(inverses, squaredAlongX, geometry);
         foreach (FloorRun run in floors.Angles)
         {
             int length = run.Last - run.First + 1;
@@ -155,6 +151,37 @@ internal sealed class RowSummer
             RowKernel.AddFloor(ofRun, inverses.AsSpan(run.First, length), (float)(dz * dz), run.Share, run.Table);
         }
     }
+
+    // A way round asks for the whole sum of walls before anything is added to it.
+    private void SumWalls(ShadowLines shadows, int row, int lane, RowGeometry geometry, DistanceLaw law)
+    {
+        Span<int> first = CellsOf(0).Slice(lane * pitch, pitch);
+        int start = shadows.Base(0, row);
+        bool isConstant = scene.Channels.Count == 1, goesRoundLater = law.GoesRound && !isConstant;
+        if (goesRoundLater) RowKernel.Sum(lossesDb, first, start, law.DecibelsPerQuarter);
+        else if (WideRowKernel.IsSupported) WideRowKernel.SumWithDistance(lossesDb, first, start, squaredAlongX, geometry, law);
+        else RowKernel.SumWithDistance(lossesDb, first, start, squaredAlongX, geometry, law);
+        if (!isConstant) SumAngles(shadows, row, lane, geometry);
+        if (goesRoundLater && WideRowKernel.IsSupported) WideRowKernel.GoRound(lossesDb, squaredAlongX, geometry, law);
+        else if (goesRoundLater) RowKernel.GoRound(lossesDb, squaredAlongX, geometry, law);
+    }
+
+    // Floors of the same loss at every column cost no pass of their own.
+    private DistanceLaw AddWholeRows(DistanceLaw law)
+    {
+        float floorsDb = 0;
+        foreach (AmountRun run in floors.Amounts)
+            if (IsWholeRow(run)) floorsDb += run.Amount * law.DecibelsPerQuarter;
+        return law with { ConstantDb = law.ConstantDb + floorsDb };
+    }
+
+    private void AddPartRows()
+    {
+        foreach (AmountRun run in floors.Amounts)
+            if (!IsWholeRow(run)) RowKernel.Add(lossesDb.AsSpan(run.First, run.Last - run.First + 1), run.Amount * scene.Distance.DecibelsPerQuarter);
+    }
+
+    private bool IsWholeRow(AmountRun run) => run.First == 0 && run.Last == frame.Columns - 1;
 
     private void SumAngles(ShadowLines shadows, int row, int lane, RowGeometry geometry)
     {

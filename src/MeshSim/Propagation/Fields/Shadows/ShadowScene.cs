@@ -14,12 +14,14 @@ internal sealed class ShadowScene
         LossCurve[] curves = [.. tracer.Constructions.Select(physics.CurveOf)];
         Frame = new(grid);
         Channels = new(curves, MostConstantDb(plan, tracer, curves, physics));
+        double noWallDb = physics.DetourDb is { } aroundDb ? 10 * Math.Log10(1 + Math.Pow(10, -aroundDb / 10)) : 0;
         Distance = new(
-            (float)physics.LossAtOneMetreDb,
+            (float)(physics.LossAtOneMetreDb + noWallDb),
             (float)(physics.DecibelsPerDecade / 2 * Math.Log10(2)),
             (float)(physics.ShortestMetres * physics.ShortestMetres),
-            (float)(1 / (4 * Channels.UnitsPerDecibel)));
-        Detour = physics.DetourDb is { } extraDb ? new((float)Math.Pow(10, -extraDb / 10)) : null;
+            (float)(1 / (4 * Channels.UnitsPerDecibel)),
+            physics.DetourDb is not null,
+            (float)(physics.DetourDb ?? 0));
         storeys = [.. plan.Storeys.Select(storey => new WallFacets(plan, storey, tracer.Constructions.IndexOf, Channels))];
         Objects = [.. tracer.Objects.ToArray().Select(solid => (new ObjectShadows(solid, Frame), AmountOf(solid)))];
         FloorShadow[] floors = [.. tracer.Floors.ToArray().Select(floor => new FloorShadow(floor, Frame))];
@@ -31,8 +33,6 @@ internal sealed class ShadowScene
     public GridFrame Frame { get; }
 
     public DistanceLaw Distance { get; }
-
-    public DetourLaw? Detour { get; }
 
     public LossChannels Channels { get; }
 
