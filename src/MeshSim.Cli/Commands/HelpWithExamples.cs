@@ -19,6 +19,7 @@ internal sealed class HelpWithExamples : SynchronousCommandLineAction
     public static void Install(RootCommand root, (string Heading, string Text)[] rootSections)
     {
         HelpOption option = root.Options.OfType<HelpOption>().Single();
+        foreach (string alias in option.Aliases.Where(alias => alias.StartsWith('/')).ToArray()) option.Aliases.Remove(alias); // A home may be called /h.
         var builtIn = (HelpAction)option.Action!;
         builtIn.MaxWidth = Terminal.PipedWidth;
         option.Action = new HelpWithExamples(builtIn, rootSections);

@@ -1,5 +1,7 @@
 using System.CommandLine;
+using System.CommandLine.Completions;
 using MeshSim.Cli.Parsing;
+using MeshSim.Files;
 using MeshSim.Quantities;
 
 namespace MeshSim.Cli.Commands;
@@ -22,6 +24,7 @@ internal sealed class LossCommand : Command, IHasExample
         : base("loss", "What a construction costs at each band and angle")
     {
         Arguments.Add(Construction);
+        Construction.CompletionSources.Add(_ => Catalogues.Constructions.Select(known => new CompletionItem(known.Name.Value)));
         foreach (Option option in new Option[] { Layers, List, Frequency, Angle, Json, Out }) Options.Add(option);
     }
 
