@@ -7,6 +7,7 @@ using MeshSim.Drawing.Palettes;
 using MeshSim.Drawing.Routes;
 using MeshSim.Drawing.Sheets;
 using MeshSim.Drawing.Symbols;
+using MeshSim.Drawing.Zones;
 using MeshSim.FloorPlans;
 using MeshSim.FloorPlans.Geometry;
 using MeshSim.Placement;
@@ -55,6 +56,12 @@ internal sealed record MapContents
 
     /// <summary>The column beside the map.</summary>
     public required Column Column { get; init; }
+
+    /// <summary>Where sites could be as well.</summary>
+    public ImmutableArray<ZoneShape> Zones { get; init; } = [];
+
+    /// <summary>Begins the label of a numbered site.</summary>
+    public string SiteLead { get; init; } = "add repeater: ";
 
     /// <summary>All labels that found a place.</summary>
     public ImmutableArray<PlacedLabel> Labels { get; init; } = [];

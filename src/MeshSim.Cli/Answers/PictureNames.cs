@@ -36,6 +36,12 @@ internal sealed class PictureNames
     /// <summary>The picture of a difference between a home before and after.</summary>
     public string Change(NetworkName network, StoreyName storey, PictureFormat format) => $"change_{networks[network]}_{storeys[storey]}{Extension(format)}";
 
+    /// <summary>The picture of recommended repeaters and their zones.</summary>
+    public string Repeaters(NetworkName network, StoreyName storey, PictureFormat format) => $"repeaters_{networks[network]}_{storeys[storey]}{Extension(format)}";
+
+    /// <summary>The picture of the ranked sites of a hub.</summary>
+    public string Hub(StoreyName storey, PictureFormat format) => $"hub_{storeys[storey]}{Extension(format)}";
+
     /// <summary>The plan sheets of a storey.</summary>
     public string Sheets(StoreyName storey) => $"sheets_{storeys[storey]}.pdf";
 

@@ -10,7 +10,8 @@ internal sealed class HubCommand : Command, IHasExample
         : base("hub", "Where the coordinator should go: the best sites, what each costs, together and apart")
     {
         Study.AddWithoutNetworkTo(this);
-        foreach (Option option in new Option[] { Networks, Rooms, Goals.Ways, Goals.HoldStates, Out }) Options.Add(option);
+        foreach (Option option in new Option[] { Networks, Rooms, Goals.Ways, Goals.HoldStates, Chance.Draws, Chance.Seed, Maps, Apply.Apply, Out }) Options.Add(option);
+        Picture.AddTo(this);
     }
 
     /// <summary>Home, state, model, JSON.</summary>
@@ -32,6 +33,18 @@ internal sealed class HubCommand : Command, IHasExample
 
     /// <summary>Ways and states.</summary>
     public GoalArguments Goals { get; } = new();
+
+    /// <summary>Draws of chance.</summary>
+    public ChanceArguments Chance { get; } = new();
+
+    /// <summary>A folder for pictures.</summary>
+    public Option<string?> Maps { get; } = SharedArguments.MapsFolder("One picture per storey with the ranked sites numbered and the zone of the best");
+
+    /// <summary>The kind of picture.</summary>
+    public PictureArguments Picture { get; } = new("--maps");
+
+    /// <summary>A folder for the changed home.</summary>
+    public ApplyArgument Apply { get; } = new();
 
     /// <summary>A file for the result.</summary>
     public Option<string?> Out { get; } = SharedArguments.OutFile();

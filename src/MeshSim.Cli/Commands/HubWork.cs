@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.CommandLine;
+using MeshSim.Cli.Answers;
 using MeshSim.Cli.Json;
 using MeshSim.Cli.Outputs;
 using MeshSim.Cli.Progress;
@@ -9,6 +10,7 @@ using MeshSim.Devices;
 using MeshSim.FloorPlans;
 using MeshSim.Placement;
 using MeshSim.Studies;
+using MeshSim.Studies.Sites;
 
 namespace MeshSim.Cli.Commands;
 
@@ -18,27 +20,37 @@ internal static class HubWork
     /// <summary>Ranks the sites of the hub and writes the table.</summary>
     public static ExitCode Run(HubCommand shape, ParseResult parsed, Terminal terminal)
     {
-        string? file = parsed.GetValue(shape.Out);
+        string? file = parsed.GetValue(shape.Out), path = parsed.GetValue(shape.Maps);
         Result.Refuse(file);
+        shape.Apply.Refuse(parsed);
+        using StagedFolder? folder = path is null ? null : new(path);
         StudyRequest request = StudyRequest.Read(shape.Study, parsed, terminal);
         Home home = request.Home;
         ImmutableArray<Network> networks = Chosen(home, parsed.GetValue(shape.Networks) ?? []);
         ImmutableArray<RoomName> rooms = [.. (parsed.GetValue(shape.Rooms) ?? []).Distinct().Select(name => RoomOf(home, name))];
         StudyOptions options = request.Options with { Goals = shape.Goals.Of(parsed) };
-        HubPlacement hub = Steps.Show(terminal, 1, step =>
+        (HubPlacement hub, HubReview? review) = Steps.Show(terminal, 1, step =>
         {
             step($"Trying sites for the hub of {NameList.Spoken([.. networks.Select(network => network.Name.Value)])}");
-            return HubStudy.Run(home, networks, rooms, options);
+            HubPlacement placed = HubStudy.Run(home, networks, rooms, options);
+            step("Zone and chances of the best site");
+            HubReview? firm = ReviewStudy.Hub(home, placed, options, shape.Chance.Of(parsed));
+            if (folder is not null) SitePictures.AddHub(folder, home, placed, firm, options, shape.Picture.Of(parsed), step);
+            return (placed, firm);
         });
-        Result.Write(terminal, file, parsed.GetValue(shape.Study.Json) ? JsonText.Of(HubJson.Of(home, options, hub)) : Text(home, options, hub, terminal.Width));
+        folder?.Complete();
+        Result.Write(terminal, file, parsed.GetValue(shape.Study.Json) ? JsonText.Of(HubJson.Of(home, options, hub, review)) : Text(home, options, hub, review, terminal.Width));
+        if (folder is not null) terminal.Error.Write($"The pictures are in {path}\n");
+        shape.Apply.Write(parsed, parsed.GetRequiredValue(shape.Study.Home), () => AppliedPlacement.With(request.AsRead, hub), terminal);
         return hub.ServesAll ? ExitCode.Done : ExitCode.GoalNotMet;
     }
 
-    private static string Text(Home home, StudyOptions options, HubPlacement hub, int width) =>
+    private static string Text(Home home, StudyOptions options, HubPlacement hub, HubReview? review, int width) =>
         TextTable.Paragraph(HubWords.Answer(hub), width)
         + (HubWords.Apart(hub) is { } apart ? TextTable.Paragraph(apart, width) : "")
         + TextTable.Paragraph(HubWords.Basis(home, options, hub), width)
-        + "\n" + TextTable.Render(HubTable.Of(hub), width);
+        + "\n" + TextTable.Render(HubTable.Of(hub), width)
+        + (review is null ? "" : string.Concat(HubReviewWords.Of(review).Select(sentence => "\n" + TextTable.Paragraph(sentence, width))));
 
     private static ImmutableArray<Network> Chosen(Home home, string[] names)
     {

@@ -4,11 +4,12 @@ using MeshSim.Drawing;
 namespace MeshSim.Cli.Commands;
 
 /// <summary>What kind of file pictures become.</summary>
-internal sealed class PictureArguments
+/// <param name="folder">The option that asks for pictures.</param>
+internal sealed class PictureArguments(string folder = "--out")
 {
     private static readonly string[] All = ["png", "svg", "pdf"];
 
-    private readonly Option<string> _format = MakeFormat();
+    private readonly Option<string> _format = MakeFormat(folder);
 
     /// <summary>Adds the option to a command.</summary>
     public void AddTo(Command command) => command.Options.Add(_format);
@@ -16,11 +17,11 @@ internal sealed class PictureArguments
     /// <summary>The kind that the command line asks for.</summary>
     public PictureFormat Of(ParseResult parsed) => Enum.Parse<PictureFormat>(parsed.GetRequiredValue(_format), ignoreCase: true);
 
-    private static Option<string> MakeFormat()
+    private static Option<string> MakeFormat(string folder)
     {
         var format = new Option<string>("--format")
         {
-            Description = $"With --out, the kind of picture: {string.Join(", ", All)}",
+            Description = $"With {folder}, the kind of picture: {string.Join(", ", All)}",
             HelpName = "FORMAT",
             DefaultValueFactory = _ => All[0],
         };

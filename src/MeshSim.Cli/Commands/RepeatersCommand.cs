@@ -14,7 +14,8 @@ internal sealed class RepeatersCommand : Command, IHasExample
         : base("repeaters", "The fewest mains repeaters with which every device has a reliable way, and where to plug them in")
     {
         Study.AddTo(this);
-        foreach (Option option in new Option[] { Goals.Ways, Goals.HoldStates, Ladder, Out }) Options.Add(option);
+        foreach (Option option in new Option[] { Goals.Ways, Goals.HoldStates, Ladder, Chance.Draws, Chance.Seed, Maps, Apply.Apply, Out }) Options.Add(option);
+        Picture.AddTo(this);
     }
 
     /// <summary>Home, network, state, model, JSON.</summary>
@@ -30,6 +31,18 @@ internal sealed class RepeatersCommand : Command, IHasExample
         HelpName = "COUNT",
         CustomParser = result => StrictNumber.Whole(LadderRange)(result),
     };
+
+    /// <summary>Draws of chance.</summary>
+    public ChanceArguments Chance { get; } = new();
+
+    /// <summary>A folder for pictures.</summary>
+    public Option<string?> Maps { get; } = SharedArguments.MapsFolder("One picture per network and storey on which a repeater or a part of a zone lies");
+
+    /// <summary>The kind of picture.</summary>
+    public PictureArguments Picture { get; } = new("--maps");
+
+    /// <summary>A folder for the changed home.</summary>
+    public ApplyArgument Apply { get; } = new();
 
     /// <summary>A file for the result.</summary>
     public Option<string?> Out { get; } = SharedArguments.OutFile();

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using MeshSim.Cli.Answers;
 using MeshSim.Cli.Json;
 using MeshSim.Cli.Outputs;
 using MeshSim.Cli.Progress;
@@ -7,6 +8,7 @@ using MeshSim.Cli.Wording;
 using MeshSim.Placement;
 using MeshSim.Placement.Concessions;
 using MeshSim.Studies;
+using MeshSim.Studies.Sites;
 
 namespace MeshSim.Cli.Commands;
 
@@ -16,36 +18,41 @@ internal static class RepeatersWork
     /// <summary>Computes and writes where repeaters should go.</summary>
     public static ExitCode Run(RepeatersCommand shape, ParseResult parsed, Terminal terminal)
     {
-        string? file = parsed.GetValue(shape.Out);
+        string? file = parsed.GetValue(shape.Out), path = parsed.GetValue(shape.Maps);
         Result.Refuse(file);
+        shape.Apply.Refuse(parsed);
+        using StagedFolder? folder = path is null ? null : new(path);
         StudyRequest request = StudyRequest.Read(shape.Study, parsed, terminal);
-        PlacementGoals goals = shape.Goals.Of(parsed);
+        StudyOptions options = request.Options with { Goals = shape.Goals.Of(parsed) };
         int? rungs = (int?)parsed.GetValue(shape.Ladder);
-        var answers = Steps.Show(terminal, request.Networks.Length, step => request.Networks.Select(network =>
+        List<PlacedNetwork> answers = Steps.Show(terminal, request.Networks.Length, step => request.Networks.Select(network =>
         {
             step($"Placing repeaters of {network.Name}");
-            NetworkCoverage coverage = CoverageStudy.Run(request.Home, network, request.Options);
-            RepeaterPlacement placement = CoverageStudy.Repeaters(coverage, request.Options with { Goals = goals });
-            RepeaterLadder? ladder = rungs is { } most ? LadderStudy.Run(coverage, most, request.Options) : null;
-            if (!placement.ServesAll) step($"Trying what giving in would change for {network.Name}");
-            Infeasibility? infeasible = placement.ServesAll ? null : ConcessionStudy.Run(coverage, request.Options with { Goals = goals });
-            return (Coverage: coverage, Placement: placement, Ladder: ladder, Infeasible: infeasible);
+            PlacedNetwork answer = PlacedNetwork.Of(CoverageStudy.Run(request.Home, network, request.Options), options, shape.Chance.Of(parsed), rungs, step);
+            if (folder is not null) SitePictures.AddRepeaters(folder, answer, shape.Picture.Of(parsed), step);
+            return answer;
         }).ToList());
 
+        folder?.Complete();
         string result = parsed.GetValue(shape.Study.Json)
-            ? JsonText.OfEach(answers.Select(answer => RepeatersJson.Of(answer.Coverage, answer.Placement, answer.Ladder, answer.Infeasible)))
-            : string.Join('\n', answers.Select(answer => Section(answer.Coverage, answer.Placement, answer.Ladder, answer.Infeasible, terminal.Width)));
+            ? JsonText.OfEach(answers.Select(answer => RepeatersJson.Of(answer.Coverage, answer.Placement, answer.Ladder, answer.Infeasible, answer.Review)))
+            : string.Join('\n', answers.Select(answer => Section(answer, terminal.Width)));
         Result.Write(terminal, file, result);
+        if (folder is not null) terminal.Error.Write($"The pictures are in {path}\n");
+        shape.Apply.Write(
+            parsed, parsed.GetRequiredValue(shape.Study.Home), () => AppliedPlacement.With(request.AsRead, answers.Select(answer => answer.Placement)), terminal);
         return answers.All(answer => answer.Placement.ServesAll) ? ExitCode.Done : ExitCode.GoalNotMet;
     }
 
-    private static string Section(NetworkCoverage coverage, RepeaterPlacement placement, RepeaterLadder? ladder, Infeasibility? infeasible, int width)
+    private static string Section(PlacedNetwork answer, int width)
     {
+        (NetworkCoverage coverage, RepeaterPlacement placement, RepeaterLadder? ladder) = (answer.Coverage, answer.Placement, answer.Ladder);
         string text = TextTable.Paragraph(RepeaterWords.Answer(coverage, placement), width)
             + TextTable.Paragraph(CoverageWords.Basis(coverage), width);
         if (!placement.Repeaters.IsEmpty) text += "\n" + TextTable.Render(RepeatersTable.Of(placement), width);
         if (!placement.KeptOn.IsEmpty) text += "\n" + TextTable.Render(KeptTable.Of(placement), width);
-        if (infeasible is not null) text += Giving(coverage, infeasible, width);
+        if (answer.Infeasible is { } infeasible) text += Giving(coverage, infeasible, width);
+        text += string.Concat(ReviewWords.Of(answer.Review).Select(sentence => "\n" + TextTable.Paragraph(sentence, width)));
         return ladder is null ? text : text + "\n" + TextTable.Render(LadderTable.Of(ladder), width);
     }
 

@@ -21,4 +21,12 @@ internal static class SharedArguments
         Description = "Write the result to a file, replaced only when the new one is complete",
         HelpName = "FILE",
     };
+
+    /// <summary>A folder for pictures beside the result.</summary>
+    /// <param name="what">What is drawn.</param>
+    public static Option<string?> MapsFolder(string what) => new("--maps")
+    {
+        Description = $"{what}, in a folder replaced only when the new one is complete",
+        HelpName = "FOLDER",
+    };
 }

@@ -12,6 +12,9 @@ namespace MeshSim.Cli.Commands;
 /// <summary>What a command is to compute: the home as read, the networks chosen, the options.</summary>
 internal sealed record StudyRequest(Home Home, ImmutableArray<Diagnostic> Notices, ImmutableArray<Network> Networks, StudyOptions Options)
 {
+    /// <summary>The home as its folder says, fitted values in place whatever the model.</summary>
+    public required Home AsRead { get; init; }
+
     /// <summary>Reads the home folder and looks up what the command line names.</summary>
     /// <exception cref="InputException">The folder has problems, or a name is unknown.</exception>
     public static StudyRequest Read(StudyArguments shape, ParseResult parsed, Terminal terminal)
@@ -23,7 +26,7 @@ internal sealed record StudyRequest(Home Home, ImmutableArray<Diagnostic> Notice
             ? [Find(home.Networks, network => network.Name.Value, name, "networks")]
             : home.Networks;
         State? state = parsed.GetValue(shape.State) is { } named ? Find(home.States, s => s.Name, named, "states") : null;
-        return new(home, read.Notices, networks, new() { Model = model, State = state });
+        return new(home, read.Notices, networks, new() { Model = model, State = state }) { AsRead = read.Home };
     }
 
     /// <summary>The same on a grid of the command line's step and height.</summary>

@@ -3,6 +3,7 @@ using MeshSim.Devices;
 using MeshSim.Placement;
 using MeshSim.Propagation;
 using MeshSim.Studies;
+using MeshSim.Studies.Sites;
 
 namespace MeshSim.Cli.Json;
 
@@ -20,10 +21,11 @@ internal sealed record HubJson(
     bool IsProven,
     int SitesConsidered,
     ImmutableArray<HubSiteJson> Sites,
-    ImmutableArray<HubGroupJson> Apart)
+    ImmutableArray<HubGroupJson> Apart,
+    HubReviewJson? Review)
 {
     /// <summary>The record of a placement.</summary>
-    public static HubJson Of(Home home, StudyOptions options, HubPlacement hub) => new(
+    public static HubJson Of(Home home, StudyOptions options, HubPlacement hub, HubReview? review = null) => new(
         home.Name,
         options.Model,
         options.State?.Name,
@@ -36,7 +38,8 @@ internal sealed record HubJson(
         hub.Sites.All(site => site.IsProven),
         hub.SitesConsidered,
         [.. hub.Sites.Select(HubSiteJson.Of)],
-        [.. hub.Apart.Select(group => new HubGroupJson(Names(group.Networks), HubSiteJson.Of(group.Site)))]);
+        [.. hub.Apart.Select(group => new HubGroupJson(Names(group.Networks), HubSiteJson.Of(group.Site)))],
+        review is null ? null : HubReviewJson.Of(review));
 
     private static ImmutableArray<string> Names(ImmutableArray<NetworkName> names) => [.. names.Select(name => name.Value)];
 }

@@ -4,6 +4,7 @@ using MeshSim.Placement;
 using MeshSim.Placement.Concessions;
 using MeshSim.Propagation;
 using MeshSim.Studies;
+using MeshSim.Studies.Sites;
 
 namespace MeshSim.Cli.Json;
 
@@ -27,10 +28,12 @@ internal sealed record RepeatersJson(
     int CostBound,
     ImmutableArray<KeptJson> KeptOn,
     LadderJson? Ladder,
-    InfeasibilityJson? Infeasible)
+    InfeasibilityJson? Infeasible,
+    ReviewJson? Review)
 {
     /// <summary>The record of a placement.</summary>
-    public static RepeatersJson Of(NetworkCoverage coverage, RepeaterPlacement placement, RepeaterLadder? ladder = null, Infeasibility? infeasible = null) => new(
+    public static RepeatersJson Of(
+        NetworkCoverage coverage, RepeaterPlacement placement, RepeaterLadder? ladder = null, Infeasibility? infeasible = null, PlacementReview? review = null) => new(
         coverage.Home.Name,
         coverage.Model,
         coverage.State?.Name,
@@ -49,7 +52,8 @@ internal sealed record RepeatersJson(
         placement.CostBound,
         [.. placement.KeptOn.Select(KeptJson.Of)],
         ladder is null ? null : LadderJson.Of(ladder),
-        infeasible is null ? null : InfeasibilityJson.Of(infeasible));
+        infeasible is null ? null : InfeasibilityJson.Of(infeasible),
+        review is null ? null : ReviewJson.Of(review));
 }
 
 /// <summary>One recommended repeater.</summary>

@@ -32,6 +32,9 @@ internal static class Tone
     /// <summary>Recommended repeaters.</summary>
     public static readonly SKColor Repeater = new(0xAD, 0x42, 0x00);
 
+    /// <summary>Zones in which a repeater or the hub does as well.</summary>
+    public static readonly SKColor Zone = new(0x0B, 0x5A, 0x66);
+
     /// <summary>Devices that are not reached.</summary>
     public static readonly SKColor Unreached = new(0xA8, 0x10, 0x2A);
 

@@ -62,6 +62,13 @@ internal static class LabelPlaces
     public static IEnumerable<LabelPlace> Along(IReadOnlyList<Pixel> line, float width, float height) =>
         line.Select((point, index) => new LabelPlace(PixelBox.About(point, width, height), Math.Abs((index / (float)line.Count) - 0.5f)));
 
+    /// <summary>Centred on points of an area, preferably near its middle.</summary>
+    public static IEnumerable<LabelPlace> Within(IReadOnlyCollection<Pixel> points, float width, float height)
+    {
+        Pixel middle = new(points.Average(p => p.X), points.Average(p => p.Y));
+        return points.Select(point => new LabelPlace(PixelBox.About(point, width, height), middle.DistanceTo(point) / 30)).OrderBy(place => place.Cost);
+    }
+
     private static IEnumerable<LabelPlace> Around(Pixel centre, float distance, float width, float height)
     {
         for (int ring = 0; ring < Rings; ring++)

@@ -17,6 +17,9 @@ internal enum LabelKind
     /// <summary>A recommended repeater.</summary>
     Repeater,
 
+    /// <summary>A zone in which a repeater does as well.</summary>
+    Zone,
+
     /// <summary>A link to another storey.</summary>
     Stub,
 

@@ -47,6 +47,7 @@ internal sealed class MapLabels
             .. map.Storey.Rooms.Select(labels.Room)
                 .Concat(map.Marks.Devices.Where(mark => mark.Standing == Standing.Unreached).Select(labels.Device))
                 .Concat(map.Marks.Repeaters.Select(labels.Repeater))
+                .Concat(map.Zones.Select(labels.Zone))
                 .Concat(map.Routes.Stubs.Select(labels.Stub))
                 .Concat(map.Marks.Devices.Where(mark => mark.Standing != Standing.Unreached).Select(labels.Device))
                 .Concat(map.Storey.Objects.Select(thing => labels.Object(thing.Name, thing.Footprint)))
@@ -93,10 +94,14 @@ internal sealed class MapLabels
 
     private PlacedLabel? Repeater(RepeaterMark mark)
     {
-        string id = mark.Repeater.Outlet.Id.Value;
-        LabelLine line = new("add repeater: " + id, TextStyle.StrongLabel, Tone.Repeater);
+        string id = mark.Outlet.Id.Value;
+        LabelLine line = new(_map.SiteLead + id, TextStyle.StrongLabel, Tone.Repeater);
         return Place(LabelKind.Repeater, id, [line], (width, height) => LabelPlaces.Beside(mark.Box, mark.Centre, width, height));
     }
+
+    private PlacedLabel? Zone(Zones.ZoneShape zone) => Place(
+        LabelKind.Zone, zone.Name, [new(zone.Name, TextStyle.StrongLabel, Tone.Zone), new(zone.Area, TextStyle.Label, Tone.Zone)],
+        (width, height) => LabelPlaces.Within(zone.Points, width, height));
 
     private PlacedLabel? Stub(Routes.StoreyStub stub)
     {

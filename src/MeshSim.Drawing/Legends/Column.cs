@@ -122,7 +122,8 @@ internal sealed record Column(ImmutableArray<ColumnRow> Rows)
         here.Select(SymbolShapes.Of).Distinct().Order().Chunk(2)
             .Select(pair => new SymbolRow(pair[0], pair.Length > 1 ? pair[1] : null));
 
-    private static IEnumerable<ColumnRow> Listed(string[] texts, Ink ink)
+    /// <summary>A list that may go on in further lines; the rest of a long one is counted.</summary>
+    public static IEnumerable<ColumnRow> Listed(string[] texts, Ink ink)
     {
         int shown = texts.Length > LongestList ? LongestList - 1 : texts.Length;
         foreach (string text in texts.Take(shown))

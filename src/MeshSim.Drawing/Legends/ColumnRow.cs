@@ -22,6 +22,12 @@ internal enum Sign
     /// <summary>A recommended repeater.</summary>
     Repeater,
 
+    /// <summary>A site of a hub.</summary>
+    Site,
+
+    /// <summary>A zone.</summary>
+    Zone,
+
     /// <summary>The contour line of the design margin.</summary>
     DesignContour,
 

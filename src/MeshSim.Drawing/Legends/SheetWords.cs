@@ -32,6 +32,16 @@ internal sealed record SheetWords(string Title, string Subtitle, string Provenan
         return Of(coverage, maps[0], lowest) with { Title = $"{coverage.Home.Name}: network {coverage.Network.Name}, {(maps.Count == 1 ? "storey" : "storeys")} {names}" };
     }
 
+    /// <summary>The words of a map of sites.</summary>
+    public static SheetWords Of(NetworkCoverage coverage, SitePlan plan, StoreyName storey, FieldGrid grid)
+    {
+        Network network = coverage.Network;
+        return new(
+            $"{coverage.Home.Name}: {plan.Title}, storey {storey}",
+            FormattableString.Invariant($"Hatched: where a site does as well; design margin {coverage.DesignMargin}, model {WordsFor(coverage.Model)}"),
+            ProvenanceOf(coverage, FormattableString.Invariant($"{network.Radio.Name} channel {network.Channel}"), grid));
+    }
+
     /// <summary>The words of a map of the difference between two networks.</summary>
     public static SheetWords Of(BandComparison bands, BandMap map, Storey storey)
     {

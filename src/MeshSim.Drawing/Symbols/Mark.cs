@@ -1,6 +1,5 @@
 using MeshSim.Devices;
 using MeshSim.Drawing.Sheets;
-using MeshSim.Placement;
 
 namespace MeshSim.Drawing.Symbols;
 
@@ -52,14 +51,14 @@ internal sealed record DeviceMark : Mark
     public override PixelBox Extent => Standing == Standing.Unreached ? new(-20, -20, 18, 17) : new(-14, -14, 18, 17);
 }
 
-/// <summary>A recommended repeater on the sheet.</summary>
+/// <summary>A recommended repeater, or a site of a hub, on the sheet.</summary>
 internal sealed record RepeaterMark : Mark
 {
     /// <summary>Its number in the list, from 1.</summary>
     public required int Number { get; init; }
 
-    /// <summary>The recommendation.</summary>
-    public required PlacedRepeater Repeater { get; init; }
+    /// <summary>Where to plug it in.</summary>
+    public required Outlet Outlet { get; init; }
 
     /// <inheritdoc/>
     public override PixelBox Extent => new(-14, -15, 14, 15);

@@ -19,14 +19,16 @@ internal sealed record Marks(ImmutableArray<DeviceMark> Devices, ImmutableArray<
     /// Places the symbols of a storey. Repeaters come first and stay where they are, because somebody will look for that very
     /// outlet; then the coordinator; then the others in the home's order.
     /// </summary>
-    public static Marks On(StoreyName storey, NetworkCoverage coverage, RepeaterPlacement? placement, SheetLayout layout)
+    public static Marks On(StoreyName storey, NetworkCoverage coverage, RepeaterPlacement? placement, SheetLayout layout) =>
+        On(storey, coverage, [.. (placement?.Repeaters ?? []).Select((repeater, index) => new NumberedSite(index + 1, repeater.Outlet))], layout);
+
+    /// <summary>The same with any numbered sites.</summary>
+    public static Marks On(StoreyName storey, NetworkCoverage coverage, ImmutableArray<NumberedSite> sites, SheetLayout layout)
     {
         var placer = new MarkPlacer(layout.Map);
         RepeaterMark[] repeaters =
         [
-            .. (placement?.Repeaters ?? []).Select((repeater, index) => (repeater, index))
-                .Where(row => row.repeater.Outlet.Storey == storey)
-                .Select(row => placer.Place(MarkOf(row.repeater, row.index + 1, layout.Projection))),
+            .. sites.Where(site => site.Outlet.Storey == storey).Select(site => placer.Place(MarkOf(site, layout.Projection))),
         ];
         Dictionary<DeviceId, Standing> standings = StandingsOf(coverage);
         Device[] devices = [.. coverage.Home.DevicesOf(coverage.Network).Where(device => device.Storey == storey)];
@@ -71,9 +73,9 @@ internal sealed record Marks(ImmutableArray<DeviceMark> Devices, ImmutableArray<
         return new() { Device = device, Standing = standing, TruePlace = place, Centre = place };
     }
 
-    private static RepeaterMark MarkOf(PlacedRepeater repeater, int number, Projection projection)
+    private static RepeaterMark MarkOf(NumberedSite site, Projection projection)
     {
-        Pixel place = projection.ToPixel(repeater.Outlet.Point);
-        return new() { Repeater = repeater, Number = number, TruePlace = place, Centre = place };
+        Pixel place = projection.ToPixel(site.Outlet.Point);
+        return new() { Outlet = site.Outlet, Number = site.Number, TruePlace = place, Centre = place };
     }
 }

@@ -47,17 +47,10 @@ public sealed class MarginUncertainties
     {
         ArgumentNullException.ThrowIfNull(loss);
 
-        double decades = Math.Log10(Math.Max(loss.DistanceMetres, FreeSpace.DistanceMetres.Min));
-        Dictionary<(FittedKind, string), double> gradient = new() { [(FittedKind.Exponent, "")] = 10 * decades };
-        double detour = loss.Items.Where(item => item.Kind == LossKind.Detour).Sum(item => item.Sensitivity);
-        if (detour > 0) gradient[(FittedKind.Detour, "")] = detour;
-        foreach (LossItem item in loss.Items)
-            if (item.Construction is { } construction) Add(gradient, (FittedKind.Construction, construction.Value), item.Sensitivity);
-        foreach (Mounting mounting in mountings) Add(gradient, (FittedKind.Mounting, mounting.Name), 1);
-
+        Dictionary<(FittedKind, string), double> gradient = GradientOf(loss, mountings);
         double variance = 0;
         List<(int Index, double Slope)> fitted = [];
-        foreach (((FittedKind kind, string name), double slope) in gradient.OrderBy(part => part.Key.Item1).ThenBy(part => part.Key.Item2, StringComparer.Ordinal))
+        foreach (((FittedKind kind, string name), double slope) in InOrder(gradient))
         {
             if (_fit?.IndexOf(kind, name) is { } index) fitted.Add((index, slope));
             else variance += Square(slope * DeviationOf(kind, name, mountings));
@@ -68,6 +61,47 @@ public sealed class MarginUncertainties
                 variance += slope * other * _fit!.Covariance(first, second);
         return new(_shadowing, new(Math.Sqrt(Math.Max(0, variance)))); // Rounded correlations may leave a trace below 0.
     }
+
+    /// <summary>What a margin over a path hangs on, in a fixed order: by how much the loss grows with each unknown.</summary>
+    /// <param name="loss">The path, mountings included as items.</param>
+    /// <param name="mountings">The mountings at its ends.</param>
+    public ImmutableArray<LossSlope> SlopesOf(PathLoss loss, params ReadOnlySpan<Mounting> mountings)
+    {
+        ArgumentNullException.ThrowIfNull(loss);
+        var slopes = ImmutableArray.CreateBuilder<LossSlope>();
+        foreach (((FittedKind kind, string name), double slope) in InOrder(GradientOf(loss, mountings)))
+        {
+            double deviation = _fit?.IndexOf(kind, name) is { } index ? _fit.Parameters[index].StandardError : DeviationOf(kind, name, mountings);
+            if (slope != 0 && deviation > 0) slopes.Add(new(new(kind, name), slope, deviation));
+        }
+
+        return slopes.ToImmutable();
+    }
+
+    /// <summary>The correlation of two unknowns: that of the fit where both were fitted, else none.</summary>
+    public double Correlation(LossUnknown first, LossUnknown second)
+    {
+        if (first == second) return 1;
+        if (PlaceOf(first) is not { } one || PlaceOf(second) is not { } other) return 0;
+        return _fit!.Correlations[Math.Max(one, other) - 1][Math.Min(one, other)];
+    }
+
+    private static Dictionary<(FittedKind, string), double> GradientOf(PathLoss loss, ReadOnlySpan<Mounting> mountings)
+    {
+        double decades = Math.Log10(Math.Max(loss.DistanceMetres, FreeSpace.DistanceMetres.Min));
+        Dictionary<(FittedKind, string), double> gradient = new() { [(FittedKind.Exponent, "")] = 10 * decades };
+        double detour = loss.Items.Where(item => item.Kind == LossKind.Detour).Sum(item => item.Sensitivity);
+        if (detour > 0) gradient[(FittedKind.Detour, "")] = detour;
+        foreach (LossItem item in loss.Items)
+            if (item.Construction is { } construction) Add(gradient, (FittedKind.Construction, construction.Value), item.Sensitivity);
+        foreach (Mounting mounting in mountings) Add(gradient, (FittedKind.Mounting, mounting.Name), 1);
+        return gradient;
+    }
+
+    private static IOrderedEnumerable<KeyValuePair<(FittedKind, string), double>> InOrder(Dictionary<(FittedKind, string), double> gradient) =>
+        gradient.OrderBy(part => part.Key.Item1).ThenBy(part => part.Key.Item2, StringComparer.Ordinal);
+
+    private int? PlaceOf(LossUnknown unknown) => _fit?.IndexOf(unknown.Kind, unknown.Name);
 
     private static void Add(Dictionary<(FittedKind, string), double> gradient, (FittedKind, string) parameter, double slope) =>
         gradient[parameter] = gradient.GetValueOrDefault(parameter) + slope;

@@ -69,7 +69,8 @@ public sealed class Surroundings
 
     /// <summary>What a device in the open needs at a place.</summary>
     /// <param name="losses">Path loss to each of <see cref="Heard"/>, in their order.</param>
-    public Reception At(ImmutableArray<Decibels> losses) => Of(Decibels.Zero, losses);
+    /// <param name="noiseRise">By how much its noise floor is raised.</param>
+    public Reception At(ImmutableArray<Decibels> losses, Decibels noiseRise = default) => Of(noiseRise, losses);
 
     private ImmutableArray<Decibels> LossesTo(Position place, Decibels mounting) =>
         [.. Heard.Select(point => _model.TotalBetween(_home.PositionOf(point), place) + mounting)];

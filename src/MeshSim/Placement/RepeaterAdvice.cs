@@ -65,7 +65,8 @@ public static class RepeaterAdvice
 
     private static string NoCoordinator(Network network) => $"none: coordinator {network.Coordinator} has no power";
 
-    private static UnservedDevice Lack(RepeaterSurvey survey, CaseNames names, UnmetDemand unmet)
+    /// <summary>What a device lacks that cannot be had.</summary>
+    internal static UnservedDevice Lack(RepeaterSurvey survey, CaseNames names, UnmetDemand unmet)
     {
         int device = unmet.Device;
         Demand demand = Demand.Of(survey.Situations[unmet.Situation], unmet.Situation, unmet.Lost);

@@ -76,7 +76,8 @@ public sealed record RepeaterSurvey(
         Position PlaceOf(int node) => DeviceAt(node) is { } device ? home.PositionOf(device) : home.PositionOf(Outlets[node - Devices.Length]);
     }
 
-    private Device? DeviceAt(int node) => node < Devices.Length ? Devices[node]
+    /// <summary>The device at a node; null at an outlet.</summary>
+    internal Device? DeviceAt(int node) => node < Devices.Length ? Devices[node]
         : node < Devices.Length + Outlets.Length ? null
         : Kept[node - Devices.Length - Outlets.Length];
 

@@ -14,7 +14,7 @@ namespace MeshSim.Studies;
 internal sealed record NeededLevels(FieldGrid Grid, ImmutableArray<PowerLevel> Levels)
 {
     /// <summary>The levels among a home's access points; null where none of them counts anywhere.</summary>
-    public static NeededLevels? At(Surroundings surroundings, Home home, IPathLossModel model, FieldGrid grid)
+    public static NeededLevels? At(Surroundings surroundings, Home home, IPathLossModel model, FieldGrid grid, Decibels noiseRise = default)
     {
         if (!surroundings.Counts) return null;
 
@@ -22,7 +22,7 @@ internal sealed record NeededLevels(FieldGrid Grid, ImmutableArray<PowerLevel> L
         Field[] losses = [.. surroundings.Heard.Select(point => lossFrom(home.PositionOf(point)))];
         return new(
             grid,
-            [.. Enumerable.Range(0, grid.Count).Select(i => surroundings.At([.. losses.Select(loss => new Decibels(loss.Values[i]))]).PlanningLevel)]);
+            [.. Enumerable.Range(0, grid.Count).Select(i => surroundings.At([.. losses.Select(loss => new Decibels(loss.Values[i]))], noiseRise).PlanningLevel)]);
     }
 
     /// <summary>How to find the path loss from a place to every point of a grid.</summary>

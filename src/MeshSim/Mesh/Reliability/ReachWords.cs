@@ -16,21 +16,32 @@ internal sealed class ReachWords
     /// <param name="graph">The graph; a link takes part whatever its margin.</param>
     /// <param name="ends">The ends of each link.</param>
     public ReachWords(MeshGraph graph, ReadOnlySpan<(int From, int To)> ends)
+        : this(graph.Devices.Length, graph.Coordinator, graph.HopLimit, graph.Relays, ends)
+    {
+    }
+
+    /// <summary>Prepares buffers for one thread.</summary>
+    /// <param name="nodes">Number of nodes.</param>
+    /// <param name="coordinator">Where frames start; negative when it is off.</param>
+    /// <param name="hopLimit">Most links in a row.</param>
+    /// <param name="relays">Whether a node passes frames on.</param>
+    /// <param name="ends">The ends of each link; a link takes part whatever its margin.</param>
+    public ReachWords(int nodes, int coordinator, int hopLimit, Func<int, bool> relays, ReadOnlySpan<(int From, int To)> ends)
     {
         var arcs = new List<(int From, int To, int Link)>();
         for (int link = 0; link < ends.Length; link++)
         {
             (int from, int to) = ends[link];
-            if (graph.Relays(from)) arcs.Add((from, to, link));
-            if (graph.Relays(to)) arcs.Add((to, from, link));
+            if (relays(from)) arcs.Add((from, to, link));
+            if (relays(to)) arcs.Add((to, from, link));
         }
 
         _arcs = [.. arcs];
-        _coordinator = graph.Coordinator;
-        _rounds = Math.Min(graph.HopLimit, graph.Devices.Length - 1);
-        Reached = new ulong[graph.Devices.Length];
-        _front = new ulong[graph.Devices.Length];
-        _next = new ulong[graph.Devices.Length];
+        _coordinator = coordinator;
+        _rounds = Math.Min(hopLimit, nodes - 1);
+        Reached = new ulong[nodes];
+        _front = new ulong[nodes];
+        _next = new ulong[nodes];
     }
 
     /// <summary>For each node the draws in which it is reached, as the last <see cref="Spread"/> left it.</summary>

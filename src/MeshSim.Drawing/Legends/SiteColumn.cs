@@ -1,0 +1,36 @@
+using MeshSim.Devices;
+using MeshSim.Drawing.Inks;
+using MeshSim.Drawing.Sheets;
+using MeshSim.FloorPlans;
+using MeshSim.Studies;
+
+namespace MeshSim.Drawing.Legends;
+
+/// <summary>The column beside a map of sites.</summary>
+internal static class SiteColumn
+{
+    /// <summary>Writes the column.</summary>
+    public static Column Of(NetworkCoverage coverage, SitePlan plan, Storey storey, Ink ink) => new([.. Rows(coverage, plan, storey, ink)]);
+
+    private static IEnumerable<ColumnRow> Rows(NetworkCoverage coverage, SitePlan plan, Storey storey, Ink ink)
+    {
+        yield return new HeadingRow(plan.Heading);
+        foreach (ColumnRow row in Column.Listed([.. plan.Lines], ink)) yield return row;
+
+        yield return new HeadingRow("Signs");
+        yield return plan.IsHub ? new SignRow(Sign.Site, "site of the hub by rank") : new SignRow(Sign.Repeater, "recommended repeater");
+        if (!plan.Zones.IsEmpty)
+        {
+            yield return new SignRow(Sign.Zone, plan.IsHub ? "the hub does as well here" : "any outlet here does as well");
+            string[] notes = [plan.IsHub ? "with the repeaters recommended for the first site" : "as the site of that number, the others staying where they are"];
+            foreach (string line in notes.SelectMany(note => TextFlow.Lines(note, TextStyle.Body, SheetLayout.ColumnWidth, ink))) yield return new NoteRow(line, TextStyle.Body, Tone.Quiet);
+        }
+
+        if (coverage.Home.FloorPlan.Storeys.Length > 1) yield return new SignRow(Sign.Stairwell, "stairwell");
+        if (coverage.Devices.Any(reach => !reach.IsReached)) yield return new SignRow(Sign.Unreached, Column.NoReliableWay + " as it stands");
+        Device[] here = [.. coverage.Home.DevicesOf(coverage.Network).Where(device => device.Storey == storey.Name)];
+        if (here.Length > 0) yield return new RolesRow([.. Enum.GetValues<Role>().Where(role => here.Any(device => device.Role == role))]);
+        foreach (ColumnRow row in Column.Symbols(here)) yield return row;
+        foreach (ColumnRow row in WallLegend.Of(coverage.Home, [storey], SheetLayout.ColumnWidth, ink)) yield return row;
+    }
+}
