@@ -25,6 +25,9 @@ public sealed record PlacementSize(string Name, BuildingSize Size, int Devices, 
 
     /// <summary>The same floor with few routers and weak senders: many repeaters are needed.</summary>
     public static readonly PlacementSize Sparse = new("sparse", BuildingSize.M, 400, 600, 1, 1, -16);
+
+    /// <summary>The same floor with senders so weak that most devices need a repeater beside them: the hardest there is.</summary>
+    public static readonly PlacementSize Faint = new("faint", BuildingSize.M, 400, 600, 1, 1, -22);
 }
 
 /// <summary>

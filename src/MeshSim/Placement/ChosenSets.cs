@@ -38,10 +38,14 @@ internal static class ChosenSets
     }
 
     /// <summary>Replaces two outlets by one that costs less for as long as that can be done.</summary>
+    /// <param name="goals">Goals that the chosen outlets meet.</param>
+    /// <param name="costs">Per outlet what it costs.</param>
+    /// <param name="chosen">The outlets.</param>
+    /// <param name="isSpent">Asked before each pair: whether to leave it at that.</param>
     /// <returns>The outlets in order; the same ones when nothing was found.</returns>
-    public static int[] ReplacePairs(IReadOnlyList<IPlacementGoal> goals, int[] costs, int[] chosen)
+    public static int[] ReplacePairs(IReadOnlyList<IPlacementGoal> goals, int[] costs, int[] chosen, Func<bool> isSpent)
     {
-        while (ReplacePair(goals, costs, chosen) is { } fewer) chosen = fewer;
+        while (ReplacePair(goals, costs, chosen, isSpent) is { } fewer) chosen = fewer;
         return chosen;
     }
 
@@ -53,13 +57,14 @@ internal static class ChosenSets
         return true;
     }
 
-    private static int[]? ReplacePair(IReadOnlyList<IPlacementGoal> goals, int[] costs, int[] chosen)
+    private static int[]? ReplacePair(IReadOnlyList<IPlacementGoal> goals, int[] costs, int[] chosen, Func<bool> isSpent)
     {
         ReachGraph graph = goals[0].Graph;
         for (int i = 0; i < chosen.Length; i++)
         {
             for (int j = i + 1; j < chosen.Length; j++)
             {
+                if (isSpent()) return null;
                 int[] rest = [.. chosen.Where((_, index) => index != i && index != j)];
                 NodeSet passing = graph.Chosen(rest);
                 if (FindOne(goals, passing, costs, costs[chosen[i]] + costs[chosen[j]]) is { } outlet) return [.. rest.Append(outlet).Order()];

@@ -42,7 +42,9 @@ internal sealed class CutSearch : IDisposable
     private int[]? best;
     private int[]? lastOffered;
     private int upper;
+    private readonly ReachGraph[] graphs;
     private int relaxationsLeft;
+    private long searchesUntil;
     private int lower;
 
     /// <summary>Sets the search up.</summary>
@@ -57,12 +59,17 @@ internal sealed class CutSearch : IDisposable
         this.costs = costs;
         this.exactly = exactly;
         this.pool = pool;
+        graphs = [.. goals.Select(goal => goal.Graph).Distinct()];
         upper = below ?? int.MaxValue;
         master = new HittingSetMaster(costs, exactly, Candidates());
         foreach (Cut cut in pool.Cuts) master.Add(cut);
     }
 
     private bool IsDone => lower >= upper;
+
+    private bool IsSpent => relaxationsLeft <= 0 || Searches >= searchesUntil;
+
+    private long Searches => graphs.Sum(graph => graph.Searches);
 
     /// <summary>Searches until the best is proven or the work is used up.</summary>
     /// <param name="knownBound">A lower bound known beforehand.</param>
@@ -71,11 +78,12 @@ internal sealed class CutSearch : IDisposable
     {
         lower = knownBound;
         relaxationsLeft = limit.Relaxations;
+        searchesUntil = Searches + limit.Searches;
         NodeSet nothing = goals[0].Graph.NothingChosen();
         foreach (Cut cut in goals.SelectMany(goal => goal.CutsMissedBy(nothing))) Add(cut);
         Offer(HowOftenCut());
         Relax();
-        for (int round = 0; round < limit.Rounds && !IsDone && relaxationsLeft > 0 && SolveExactly(limit.NodesPerRound); round++)
+        for (int round = 0; round < limit.Rounds && !IsDone && !IsSpent && SolveExactly(limit.NodesPerRound); round++)
             if (!IsDone) Relax();
 
         return new(best, lower);
@@ -88,7 +96,7 @@ internal sealed class CutSearch : IDisposable
     private void Relax()
     {
         double lastCost = double.NegativeInfinity;
-        for (int still = 0; still < RelaxationsWithoutStep && relaxationsLeft > 0; relaxationsLeft--)
+        for (int still = 0; still < RelaxationsWithoutStep && !IsSpent; relaxationsLeft--)
         {
             if (master.Relax() is not { } relaxed)
             {
@@ -138,7 +146,7 @@ internal sealed class CutSearch : IDisposable
         if (Cost(outlets) > upper || (lastOffered is { } last && last.AsSpan().SequenceEqual(outlets))) return;
         lastOffered = outlets;
         Keep(outlets);
-        if (exactly is null) Keep(ChosenSets.ReplacePairs(goals, costs, outlets));
+        if (exactly is null) Keep(ChosenSets.ReplacePairs(goals, costs, outlets, () => Searches >= searchesUntil));
     }
 
     private void Keep(int[] outlets)

@@ -29,6 +29,9 @@ internal sealed class ReachGoal : IPlacementGoal
     /// <inheritdoc/>
     public ReachGraph Graph { get; }
 
+    /// <summary>The nodes that are off.</summary>
+    public NodeSet Absent => absent;
+
     /// <summary>The devices to reach, without those that are reached whenever another one is.</summary>
     public ImmutableArray<int> Devices { get; }
 

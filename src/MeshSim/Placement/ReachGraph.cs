@@ -45,6 +45,9 @@ internal sealed class ReachGraph
     /// <summary>Where the links come from.</summary>
     public RepeaterProblem Problem { get; }
 
+    /// <summary>How many searches from one node to all others there have been: the measure of the work done on this graph.</summary>
+    public long Searches { get; private set; }
+
     /// <summary>The devices that pass frames on and no outlet: what there is before anything is plugged in.</summary>
     public NodeSet NothingChosen() => relays.Copy();
 
@@ -86,6 +89,7 @@ internal sealed class ReachGraph
     /// <param name="hops">Receives the count per node, <see cref="Unreached"/> where there is no way.</param>
     public void CountHops(int source, NodeSet passing, Span<int> hops)
     {
+        Searches++;
         hops[..Problem.NodeCount].Fill(Unreached);
         Span<ulong> scratch = stackalloc ulong[3 * wordsPerRow];
         scratch.Clear();

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using MeshSim.Placement.Trees;
 using MeshSim.Quantities;
 
 namespace MeshSim.Placement;
@@ -68,6 +69,7 @@ public static class RepeaterSolver
         IPlacementGoal[] goals = demands.Goals();
         SearchResult least = Search(goals, costs, null, null, pool, 0, limit);
         int[] outlets = least.Outlets ?? throw new InvalidOperationException("every outlet together does what can be done");
+        if (outlets.Sum(outlet => costs[outlet]) > least.LowerBound) (outlets, least) = WithTrees(goals, costs, outlets, least.LowerBound, limit);
         int cost = outlets.Sum(outlet => costs[outlet]), cuts = pool.Cuts.Count;
         if (cost == least.LowerBound && outlets.Length > 0)
             outlets = PickAmongLeast(goals, new NeededRoutes(demands.Feasible, demands.Graphs), costs, outlets, pool, limit);
@@ -106,9 +108,28 @@ public static class RepeaterSolver
         return search.Run(knownBound, limit);
     }
 
+    /// <summary>
+    /// What one way in each situation costs at least by trees of routes, where the cuts leave a gap: whatever else is asked costs no
+    /// less. A tree may also be the better choice.
+    /// </summary>
+    private static (int[] Outlets, SearchResult Least) WithTrees(IPlacementGoal[] goals, int[] costs, int[] outlets, int bound, WorkLimit limit)
+    {
+        WorkLimit ofTrees = limit with { Relaxations = limit.TreeRelaxations, Rounds = 0 };
+        foreach (ReachGoal goal in goals.OfType<ReachGoal>())
+        {
+            SearchResult tree = TreeBound.Of(goal, costs, ofTrees);
+            bound = Math.Max(bound, tree.LowerBound);
+            if (tree.Outlets is { } other && Cost(other) < Cost(outlets) && ChosenSets.AreMet(goals, goal.Graph.Chosen(other))) outlets = other;
+        }
+
+        return (outlets, new(outlets, bound));
+
+        int Cost(int[] chosen) => chosen.Sum(outlet => costs[outlet]);
+    }
+
     private static int[] PickAmongLeast(IPlacementGoal[] all, NeededRoutes needed, int[] costs, int[] outlets, CutPool pool, WorkLimit limit)
     {
-        limit = limit with { Relaxations = limit.RelaxationsPerTie };
+        limit = limit with { Relaxations = limit.RelaxationsPerTie, Searches = limit.SearchesPerTie };
         int cost = outlets.Sum(outlet => costs[outlet]);
         int steps = needed.StepsReached(outlets);
         while (needed.Stronger(steps + 1) is { } stronger)

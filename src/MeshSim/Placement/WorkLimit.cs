@@ -15,6 +15,18 @@ public sealed record WorkLimit
     /// <summary>The same for each question that only decides among choices of equal cost.</summary>
     public int RelaxationsPerTie { get; init; } = 50;
 
+    /// <summary>
+    /// Searches from one node to all others per question, counted between one choice and the next; a house needs some thousands, the floor of an apartment
+    /// block with weak senders up to 600,000 and 25 µs each.
+    /// </summary>
+    public long Searches { get; init; } = 1_500_000;
+
+    /// <summary>The same for each question that only decides among choices of equal cost.</summary>
+    public long SearchesPerTie { get; init; } = 150_000;
+
+    /// <summary>Relaxed masters for the bound by trees of routes, which is sought where the cuts leave a gap.</summary>
+    public int TreeRelaxations { get; init; } = 20;
+
     /// <summary>Nodes of the search tree per exact master.</summary>
     public int NodesPerRound { get; init; } = 500;
 

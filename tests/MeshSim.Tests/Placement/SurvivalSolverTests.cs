@@ -76,9 +76,12 @@ public sealed class SurvivalSolverTests
         SurvivalSample.Any.Sample(sample =>
         {
             ExhaustiveSurvival oracle = new(sample);
-            RepeaterSolution solution = sample.Solve(new() { Rounds = 0 });
-            oracle.Serves(ExhaustivePlacement.SubsetOf(solution.Outlets)).Should().BeTrue();
-            solution.LowerBound.Should().BeInRange(0, oracle.Count);
+            foreach (WorkLimit limit in new WorkLimit[] { new() { Rounds = 0 }, new() { Rounds = 0, Searches = 0 }, new() { Searches = 50, SearchesPerTie = 0 } })
+            {
+                RepeaterSolution solution = sample.Solve(limit);
+                oracle.Serves(ExhaustivePlacement.SubsetOf(solution.Outlets)).Should().BeTrue();
+                solution.LowerBound.Should().BeInRange(0, oracle.Count);
+            }
         });
 
     [Fact]
