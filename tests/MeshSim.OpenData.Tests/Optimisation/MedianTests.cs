@@ -1,4 +1,4 @@
-using MeshSim.Placement.Sites;
+using MeshSim.OpenData.Tests.Optimisation.Medians;
 
 namespace MeshSim.OpenData.Tests.Optimisation;
 

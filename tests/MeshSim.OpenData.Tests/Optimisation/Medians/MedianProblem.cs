@@ -1,4 +1,4 @@
-namespace MeshSim.Placement.Sites;
+namespace MeshSim.OpenData.Tests.Optimisation.Medians;
 
 /// <summary>
 /// Choose a number of sites so that the costs of all clients, each served by its cheapest chosen site, sum to the least.

@@ -1,4 +1,4 @@
-namespace MeshSim.Placement.Sites;
+namespace MeshSim.OpenData.Tests.Optimisation.Medians;
 
 /// <summary>What was found.</summary>
 /// <param name="Sites">The best sites, in order.</param>

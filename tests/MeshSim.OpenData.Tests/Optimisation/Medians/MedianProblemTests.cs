@@ -1,6 +1,4 @@
-using MeshSim.Placement.Sites;
-
-namespace MeshSim.Tests.Placement.Sites;
+namespace MeshSim.OpenData.Tests.Optimisation.Medians;
 
 public sealed class MedianProblemTests
 {

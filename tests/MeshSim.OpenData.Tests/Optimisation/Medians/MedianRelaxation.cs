@@ -1,4 +1,4 @@
-namespace MeshSim.Placement.Sites;
+namespace MeshSim.OpenData.Tests.Optimisation.Medians;
 
 /// <summary>What is settled about a site in a part of the search.</summary>
 internal enum SiteState

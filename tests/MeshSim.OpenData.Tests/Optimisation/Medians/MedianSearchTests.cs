@@ -1,7 +1,6 @@
 using CsCheck;
-using MeshSim.Placement.Sites;
 
-namespace MeshSim.Tests.Placement.Sites;
+namespace MeshSim.OpenData.Tests.Optimisation.Medians;
 
 public sealed class MedianSearchTests
 {

@@ -1,4 +1,4 @@
-namespace MeshSim.Placement.Sites;
+namespace MeshSim.OpenData.Tests.Optimisation.Medians;
 
 /// <summary>
 /// Exchanges a chosen site for another as long as that lowers the costs. Who is served best and second best is kept, so
