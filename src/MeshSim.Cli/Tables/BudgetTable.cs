@@ -24,8 +24,8 @@ internal static class BudgetTable
             rows.Add([Disturbance(budget.Cause), Signed(budget.Disturbance), Figures.Dbm(budget.Required), ""]);
         rows.Add(["MARGIN: what arrives above what is needed", Signed(budget.Margin), "", ""]);
         if (budget.Link.Uncertainty is { } uncertainty && uncertainty != default)
-            rows.Add([$"may be off by (it holds in {Figures.Percent(budget.Link.Holds)} % of cases)", $"±{Figures.Decibels(uncertainty.Total)}", "", ""]);
-        rows.Add(["wanted, so that it holds (design margin)", Signed(budget.DesignMargin), "", ""]);
+            rows.Add([$"may be off by (above 0 in {Figures.Percent(budget.Link.Holds)} of 100 houses)", $"±{Figures.Decibels(uncertainty.Total)}", "", ""]);
+        rows.Add(["wanted, to be relied on (design margin)", Signed(budget.DesignMargin), "", ""]);
         rows.Add([budget.Missing > Decibels.Zero ? "MISSING" : "TO SPARE", Figures.Tenths(Math.Abs(budget.Missing.Value)), "", ""]);
         return new([new("From transmitter to receiver"), new("dB", true), new("Level dBm", true), new("Share of loss %", true)], rows.ToImmutable());
 

@@ -21,14 +21,14 @@ internal static class LinksTable
         ImmutableArray<Link> shown = [.. links];
         bool extrapolated = shown.Any(link => link.PathLoss.Items.Any(item => item.IsExtrapolated));
         return new(
-            [new("From"), new("To"), new("m", true), new("Loss dB", true), new("Margin dB", true), new("Holds %", true), new("Link"), new("Through (dB each)")],
+            [new("Between"), new("m", true), new("Loss dB", true), new("Margin dB", true), new("Holds %", true), new("Link"), new("Through (dB each)")],
             [.. shown.Select(link => Row(coverage, link))])
         {
             Notes =
             [
                 "Margin: how far the weaker direction lies above the weakest usable level. "
                 + $"Good from {coverage.DesignMargin} on: only good links are planned with.",
-                CoverageWords.Uncertainty,
+                CoverageWords.Uncertainty(coverage.Home.Parameters),
                 .. extrapolated ? ["* A material used outside the frequencies at which it was measured."] : ImmutableArray<string>.Empty,
             ],
         };
@@ -41,8 +41,7 @@ internal static class LinksTable
 
     private static ImmutableArray<string> Row(NetworkCoverage coverage, Link link) =>
     [
-        link.From.Value,
-        link.To.Value,
+        $"{link.From} – {link.To}",
         Figures.Tenths(link.PathLoss.DistanceMetres),
         Figures.Decibels(link.PathLoss.Total),
         Figures.Uncertain(link.Margin, link.Uncertainty),

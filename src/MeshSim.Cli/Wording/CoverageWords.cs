@@ -39,8 +39,12 @@ internal static class CoverageWords
     }
 
     /// <summary>What the figures after ± and under "Holds" mean.</summary>
-    public const string Uncertainty =
-        "±: one standard deviation of what the margin may be off by. Holds: in how many of 100 houses of this plan the link meets what its receiver needs.";
+    public static string Uncertainty(PlanningParameters parameters) =>
+        "±: one standard deviation of what the margin may be off by. Holds: in how many of 100 houses of this plan the link meets what its receiver needs" + FadingAside(parameters) + ".";
+
+    /// <summary>That the design margin allows for fading and "Holds" does not; empty where neither does.</summary>
+    public static string FadingAside(PlanningParameters parameters) =>
+        parameters.Fading == Fading.None ? "" : "; the small-scale fading that the design margin allows for as well is left out of it";
 
     /// <summary>That fitted values are in use, such as ", fitted to 288 readings (fit.yaml)"; empty when none are.</summary>
     public static string Fitted(Network network) =>

@@ -42,6 +42,22 @@ public sealed class FitFileReaderTests
     }
 
     [Fact]
+    public void A_way_round_is_fitted_beside_the_exponent_and_needs_not_be()
+    {
+        const string detour = "    detour: { value: 14, error: 3, readings: 9 }\n    constructions:";
+        string text = Good.Replace("model: log-distance", "model: detour", StringComparison.Ordinal)
+            .Replace("    constructions:", detour, StringComparison.Ordinal)
+            .Replace("      - [-0.4]\n", "      - [0.3]\n      - [-0.4, 0]\n", StringComparison.Ordinal)
+            .Replace("[0.1, -0.2]", "[0.1, -0.2, 0]", StringComparison.Ordinal);
+        Home fitted = Read(text).Home!, without = Read(Good).Home!;
+
+        fitted.ParametersOf(fitted.Networks[0]).Detour.Value.Should().Be(14);
+        fitted.Networks[0].Fit!.Covariance(0, 1).Should().BeApproximately(0.3 * 0.1 * 3, 1e-12);
+        FitText.Of(fitted).Should().Contain(detour.Split('\n')[0]);
+        without.ParametersOf(without.Networks[0]).Detour.Should().Be(without.Parameters.Detour);
+    }
+
+    [Fact]
     public void Deleting_the_file_restores_the_catalogue()
     {
         using TemporaryFolder folder = Folder(Good);
@@ -71,6 +87,7 @@ public sealed class FitFileReaderTests
     [InlineData("network: plugs", "network: plugz", "(2,14): error: no network is called \"plugz\"; did you mean \"plugs\"?; fit again, or delete the file")]
     [InlineData("model: log-distance", "model: multi-wall", "(3,12): error: \"multi-wall\" is no model that can be fitted; write detour or log-distance")]
     [InlineData("value: 2.2", "value: 9", "(6,24): error: \"value\" is 9; it must be 1 to 6")]
+    [InlineData("    constructions:", "    detour: { value: 70, error: 1 }\n    constructions:", "(7,22): error: \"value\" is 70; it must be 5 to 60")]
     [InlineData("brick-half", "brick-hall", "(8,25): error: no construction is called \"brick-hall\"; did you mean \"brick-half\"?; fit again, or delete the file")]
     [InlineData("error: 0.5", "error: -1", "(8,61): error: \"error\" is -1; it must be 0 to 1000")]
     [InlineData("mounting: surface", "mounting: surfase", "(10,21): error: no mounting is called \"surfase\"; did you mean \"surface\"?; fit again, or delete the file")]

@@ -41,6 +41,23 @@ public sealed class FitterTests
     }
 
     [Fact]
+    public void A_way_round_that_is_cheaper_than_the_home_says_is_learnt()
+    {
+        const double reallyDb = 12;
+        Network really = Terrace.Really with
+        {
+            Fit = Terrace.Really.Fit! with { Parameters = Terrace.Really.Fit!.Parameters.Insert(1, new(FittedKind.Detour, "", reallyDb, 0, 0)) },
+        };
+        Home home = Terrace.Home with { Readings = new InventedReadings().Of(Terrace.Home, really, Terrace.Seed) };
+
+        ParameterChange round = Fit(home).Parameters.Single(change => change.Parameter.Kind == FittedKind.Detour);
+
+        round.Catalogue.Should().Be(Terrace.Home.Parameters.Detour.Value);
+        round.Fitted.Should().BeApproximately(reallyDb, 2 * round.Parameter.StandardError);
+        round.Learnt.Should().BeGreaterThan(0.8);
+    }
+
+    [Fact]
     public void A_plan_that_is_right_is_not_contradicted()
     {
         foreach (int seed in new[] { 11, 222, 3333 })

@@ -43,6 +43,19 @@ public sealed class MarginUncertaintiesTests
     }
 
     [Fact]
+    public void The_way_round_counts_where_power_goes_round()
+    {
+        PathLoss round = new(ModelNames.Detour, 1, [new LossItem { Kind = LossKind.Detour, Name = "way round", Loss = new(-5), Sensitivity = 0.5 }]);
+        Network fitted = Plugs with
+        {
+            Fit = Terrace.Really.Fit! with { Parameters = [new(FittedKind.Exponent, "", 2, 0, 9), new(FittedKind.Detour, "", 14, 3, 9)], Correlations = [[0]] },
+        };
+
+        new MarginUncertainties(Terrace.Home, Plugs).Of(round, Bare, Bare).Losses.Value.Should().BeApproximately(MarginUncertainties.DetourDb / 2, Rounding);
+        new MarginUncertainties(Terrace.Home, fitted).Of(round, Bare, Bare).Losses.Value.Should().BeApproximately(1.5, Rounding);
+    }
+
+    [Fact]
     public void Distance_brings_the_exponent_and_devices_their_mountings()
     {
         var uncertainties = new MarginUncertainties(Terrace.Home, Plugs);

@@ -32,9 +32,9 @@ internal sealed class BuildingFit : ILevelLaw
     /// <param name="hasOffsets">Whether every fixed end has an offset of its own, as in the command; else all have one.</param>
     public static BuildingFit Of(MeasuredBuilding building, IReadOnlyCollection<MeasuredLink> known, ModelName model, bool hasOffsets)
     {
-        var home = new MeasuredHome(building, known);
-        FitProblem problem = FitProblem.Of(home.Home, home.Network, model);
-        return new(home, hasOffsets ? problem : problem with { Unknowns = [.. problem.Unknowns.Where(unknown => unknown.Kind != UnknownKind.Offset)] }, start: null);
+        var measured = new MeasuredHome(building, known);
+        FitProblem asFit = FitProblem.Of(measured.Home, measured.Network, model);
+        return new(measured, hasOffsets ? asFit : asFit with { Unknowns = [.. asFit.Unknowns.Where(unknown => unknown.Kind != UnknownKind.Offset)] }, start: null);
     }
 
     /// <summary>The exponent.</summary>

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
-using MeshSim.OpenData.Tests.Accuracy.Forms;
 using MathNet.Numerics.LinearAlgebra;
+using MeshSim.OpenData.Tests.Accuracy.Forms;
 using static MeshSim.OpenData.Tests.Accuracy.Page.PageNumbers;
 
 namespace MeshSim.OpenData.Tests.Accuracy.Page;

@@ -57,7 +57,7 @@ internal static class FramesChapter
         double atFloor = points.Single(point => point.LevelDbm == FrameCurve.RegisterFloorDbm).Share;
         yield return $"- Averaging over the frames that arrived moves the edge up by {Tenths(Shift(BurstFading.Rayleigh))} dB if frames fade as Rayleigh has it, but makes it far wider than it is. "
             + $"The measured width allows for a scatter of some 2 dB, and that moves it by {Tenths(scatteredDb)} dB.";
-        yield return $"- A register that is right and ends at {Tenths(FrameCurve.RegisterFloorDbm)} dBm does not explain it either: all that is weaker would be read there, and from a third to most of those frames arrive; measured were {Hundredths(atFloor)} of them.";
+        yield return $"- A register that is right and ends at {Tenths(FrameCurve.RegisterFloorDbm)} dBm does not explain it either: all that is weaker would be read there, and from a quarter to most of those frames arrive; measured were {Hundredths(atFloor)} of them.";
         yield return $"- Levels pile up at the edge: the register's step from {Tenths(PileLowDbm)} to {Tenths(PileHighDbm)} dBm holds {Count((int)pile)} bursts, the four above it {Count((int)step)} each. If weaker levels were no rarer, that is "
             + $"{Tenths(piledDb)} dB of them read too high: the true edge then lies {Tenths(piledDb)} dB lower than it seems.";
         yield return $"- Of {Tenths(rest)} dB {Tenths(rest - piledDb - scatteredDb)} dB remain. Such registers are stated to be right within 5 dB (from memory), which would cover it; noise of other networks (the plateau shows them) raises the edge too. "

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using MeshSim.FloorPlans.Geometry;
-using MeshSim.OpenData.Tests.Accuracy.Pictures;
 using MeshSim.OpenData.Tests.Accuracy.Fits;
+using MeshSim.OpenData.Tests.Accuracy.Pictures;
 using MeshSim.Propagation;
 
 namespace MeshSim.OpenData.Tests.Accuracy.Page;

@@ -50,7 +50,7 @@ internal static class SixLinksChapter
             + $"{Span(SixLinks.MillimetresFor("concrete-200", LeastHeavyDb), SixLinks.MillimetresFor("concrete-200", MostHeavyDb))} mm; or where one brick (215 mm) conducts "
             + $"{Tenths(SixLinks.ConductivityFactorFor("brick-full", LeastHeavyDb))} to {Tenths(SixLinks.ConductivityFactorFor("brick-full", MostHeavyDb))} times what ITU-R P.2040 says of dry brick, as damp brick may. "
             + "So the figure is that of an outer or bearing wall, or of a corridor wall with what stands along it; for half a brick it is out of reach of any dry wall. A wooden wall of 3 dB would be "
-            + $"{SixLinks.MillimetresFor("door-timber", 3):0} mm of solid wood, which no inner wall is: shelves, radiators and cable ducts must be in it. They are within 3 dB all the same. All of it rests on six links.";
+            + $"{Count((int)SixLinks.MillimetresFor("door-timber", 3))} mm of solid wood, which no inner wall is: shelves, radiators and cable ducts must be in it. They are within 3 dB all the same. All of it rests on six links.";
     }
 
     private static string Span(double low, double high) => FormattableString.Invariant($"{low:0} to {high:0}");
