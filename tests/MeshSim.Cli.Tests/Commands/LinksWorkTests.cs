@@ -83,7 +83,7 @@ public sealed class LinksWorkTests
     {
         Run run = await Run.Of("links", Run.TracedDrawing);
 
-        run.Output.Should().MatchRegex("stick – lamp .*middle wall").And.MatchRegex("stick +bell .*middle");
+        run.Output.Should().MatchRegex("stick – lamp .*middle wall").And.MatchRegex("stick – bell .*middle");
     }
 
     [Fact]
