@@ -53,7 +53,7 @@ public sealed class HomeFolder
             reader._problems.Error(
                 SourcePlace.StartOf(folder),
                 File.Exists(folder) ? "this is a file, not a folder" : "there is no such folder",
-                "name a folder that holds a home.yaml");
+                "name a folder that holds a home.yaml, or make one with meshsim new");
         return new()
         {
             Home = reader._problems.HasErrors ? null : home,

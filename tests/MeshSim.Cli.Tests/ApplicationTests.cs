@@ -1,3 +1,5 @@
+using MeshSim.Cli.Commands;
+
 namespace MeshSim.Cli.Tests;
 
 public sealed class ApplicationTests
@@ -8,7 +10,10 @@ public sealed class ApplicationTests
         { "lnks home", "did you mean \"links\"?" },
         { "links", "Required argument 'HOME' missing" },
         { "links home --modl multi-wall", "did you mean \"--model\"?" },
-        { "links home --model two-wall", "Must be one of: 'detour' 'log-distance' 'multi-wall' 'site-general'" },
+        { "check home --draw plan.gif", "\"plan.gif\" ends in none of .png, .svg, .pdf" },
+        { "map home --values --out", "Required argument missing for option: '--out'" },
+        { "sheets home --out sheets.png", "name a file that ends in .pdf, or a folder" },
+        { "links home --model two-wall", "--model: Argument 'two-wall' not recognized. Must be one of: 'detour' 'log-distance' 'multi-wall' 'site-general'" },
         { "links home other", "\"other\" is one word too many" },
         { "map home --values", "--values needs --out" },
         { "map home --step 0,1", "use a point: 0.1" },
@@ -37,13 +42,31 @@ public sealed class ApplicationTests
         run.ErrorLines.Should().ContainSingle().Which.Should().Contain(reason);
     }
 
+    public static TheoryData<string, string> OptionsThatTakeSomething =>
+    [
+        .. from command in MeshSimCommand.Make(new() { Output = TextWriter.Null, Error = TextWriter.Null }).Subcommands
+           from option in command.Options
+           where option.Arity.MinimumNumberOfValues > 0
+           select (command.Name, option.Name),
+    ];
+
+    [Theory]
+    [MemberData(nameof(OptionsThatTakeSomething))]
+    public async Task An_option_without_what_belongs_to_it_is_no_fault_of_the_program(string command, string option)
+    {
+        Run run = await Run.Of(command, "home", option);
+
+        run.Code.Should().Be((int)ExitCode.BadInput);
+        run.Error.Should().Contain($"Required argument missing for option: '{option}'");
+    }
+
     [Fact]
     public async Task The_version_is_a_result()
     {
         Run run = await Run.Of("--version");
 
         run.Code.Should().Be(0);
-        run.Output.Should().MatchRegex(@"^\d+\.\d+\.\d+");
+        run.Output.Should().MatchRegex(@"^\d+\.\d+\.\d+\s*$", "it is as Directory.Build.props has it");
     }
 
     [Fact]

@@ -35,7 +35,7 @@ public sealed class HomeFolderTests
 
         result.Home.Should().BeNull();
         result.Problems.Select(problem => problem.ToString())
-            .Should().Equal(folder.File("nowhere") + "(1,1): error: there is no such folder; name a folder that holds a home.yaml");
+            .Should().Equal(folder.File("nowhere") + "(1,1): error: there is no such folder; name a folder that holds a home.yaml, or make one with meshsim new");
     }
 
     [Fact]
@@ -45,7 +45,7 @@ public sealed class HomeFolderTests
         string file = folder.File("home.yaml");
 
         HomeFolder.Read(file).Problems.Select(problem => problem.ToString())
-            .Should().Equal(file + "(1,1): error: this is a file, not a folder; name a folder that holds a home.yaml");
+            .Should().Equal(file + "(1,1): error: this is a file, not a folder; name a folder that holds a home.yaml, or make one with meshsim new");
     }
 
     [Fact]

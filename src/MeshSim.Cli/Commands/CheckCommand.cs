@@ -13,9 +13,9 @@ internal sealed class CheckCommand : Command, IHasExample
         Arguments.Add(Home);
         Options.Add(Draw);
         Options.Add(Json);
-        Validators.Add(result =>
+        Draw.Validators.Add(result =>
         {
-            if (result.GetValue(Draw) is { Length: > 0 } file && PlanFile.FormatOf(file) is null) result.AddError($"--draw: \"{file}\" ends in none of {PlanFile.Endings}");
+            if (result.Tokens is [var file] && PlanFile.FormatOf(file.Value) is null) result.AddError($"--draw: \"{file.Value}\" ends in none of {PlanFile.Endings}");
         });
     }
 

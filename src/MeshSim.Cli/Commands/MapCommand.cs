@@ -18,8 +18,8 @@ internal sealed class MapCommand : Command, IHasExample
         Options.Add(Values);
         Validators.Add(result =>
         {
-            if (result.GetValue(OneSheet) && result.GetValue(Out) is null) result.AddError("--one-sheet needs --out, the folder for the pictures");
-            if (result.GetValue(Values) && result.GetValue(Out) is null) result.AddError("--values needs --out, the folder for the values");
+            if (result.GetValue(OneSheet) && result.GetResult(Out) is null) result.AddError("--one-sheet needs --out, the folder for the pictures");
+            if (result.GetValue(Values) && result.GetResult(Out) is null) result.AddError("--values needs --out, the folder for the values");
         });
     }
 

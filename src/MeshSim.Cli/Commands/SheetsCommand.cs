@@ -1,4 +1,6 @@
 using System.CommandLine;
+using MeshSim.Cli.Outputs;
+using MeshSim.Drawing;
 using MeshSim.Drawing.PlanSheets;
 
 namespace MeshSim.Cli.Commands;
@@ -12,6 +14,11 @@ internal sealed class SheetsCommand : Command, IHasExample
     {
         Study.AddTo(this);
         foreach (Option option in new Option[] { Out, Scale, Paper }) Options.Add(option);
+        Out.Validators.Add(result =>
+        {
+            if (result.Tokens is [var place] && PlanFile.FormatOf(place.Value) is PictureFormat.Png or PictureFormat.Svg)
+                result.AddError($"--out: sheets are PDF, which \"{place.Value}\" is not; name a file that ends in .pdf, or a folder");
+        });
     }
 
     /// <summary>Home, network, state, model, JSON.</summary>

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.CommandLine.Parsing;
 using MeshSim.Files.Diagnostics;
 
 namespace MeshSim.Cli.Parsing;
@@ -16,9 +17,14 @@ internal static class ParseProblem
         string help = $"see meshsim {(command is RootCommand ? "" : command.Name + " ")}--help";
         string[] problems = parsed.UnmatchedTokens.Count > 0
             ? [Unmatched(parsed.UnmatchedTokens[0], command)]
-            : [.. parsed.Errors.Select(error => OneLine(error.Message)).Distinct(StringComparer.Ordinal)];
+            : [.. parsed.Errors.Select(error => Where(error) + OneLine(error.Message)).Distinct(StringComparer.Ordinal)];
         return [.. problems.Select(problem => $"error: {problem}; {help}")];
     }
+
+    /// <summary>The option that a problem is about, unless the message says it.</summary>
+    private static string Where(ParseError error) =>
+        (error.SymbolResult as OptionResult ?? error.SymbolResult?.Parent as OptionResult) is { Option.Name: var name }
+        && !error.Message.Contains(name, StringComparison.Ordinal) ? $"{name}: " : "";
 
     private static string OneLine(string message) =>
         string.Join(' ', message.TrimEnd('.').Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));

@@ -101,7 +101,7 @@ internal sealed class WallTaking(SortedShapes shapes, ImportOptions options, Imp
             PlanPoint at = PieceNoding.PointOf(text.Shape.Middle);
             int[] around = [.. Enumerable.Range(0, rooms.Length).Where(i => new Polygon(rooms[i]).Contains(at)).OrderBy(i => Int128.Abs(new Polygon(rooms[i]).TwiceSignedArea))];
             if (around.Length == 0) findings.Leave(text.Shape, $"at {at} there is no room to name {Diagnostics.KnownNames.Quote(text.Name!)}");
-            else if (names[around[0]] is { } taken) findings.Leave(text.Shape, $"the room is called {Diagnostics.KnownNames.Quote(taken)} already");
+            else if (names[around[0]] is { } taken) findings.Leave(text.Shape, $"the room is called {Diagnostics.KnownNames.Quote(taken)} already, and no closed line of walls parts the two");
             else names[around[0]] = text.Name;
         }
 

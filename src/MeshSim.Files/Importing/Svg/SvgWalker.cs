@@ -164,12 +164,20 @@ internal sealed class SvgWalker
 
     private void AddText(XElement element, Affine map)
     {
-        string text = string.Join(' ', element.Value.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
+        string text = string.Join(' ', string.Concat(Pieces(element)).Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
         XElement? placed = new[] { element }.Concat(element.Elements(SvgXml.Svg + "tspan")).FirstOrDefault(part => part.Attribute("x") is not null);
         double x = LengthOf(placed ?? element, "x") ?? 0, y = LengthOf(placed ?? element, "y") ?? 0;
         if (text.Length == 0) Leave(element, "it says nothing");
         else Add(element, [Subpath.Through([map.Of(new(x, y))], isClosed: false)], text);
     }
+
+    /// <summary>What a text says; where a part of it is put at a place of its own, as editors put each line, a word ends.</summary>
+    private static IEnumerable<string> Pieces(XElement text) => text.DescendantNodes().Select(node => node switch
+    {
+        XText letters => letters.Value,
+        XElement part when (part.Attribute("x") ?? part.Attribute("y") ?? part.Attribute("dy")) is not null => " ",
+        _ => "",
+    });
 
     private void Add(XElement element, ImmutableArray<Subpath> lines, string? text) =>
         Shapes.Add(new(SvgXml.PlaceOf(element, _file), Describe(element), SvgStyles.NamesOf(element, _layers, _classes), lines, text));

@@ -30,6 +30,19 @@ public sealed class SvgDrawingTests
     }
 
     [Fact]
+    public void Lines_of_a_text_are_words_and_parts_within_a_line_are_not()
+    {
+        Drawing drawing = Read("""
+            <svg xmlns="http://www.w3.org/2000/svg">
+              <text id="a" x="0" y="0"><tspan x="0" y="0">living</tspan><tspan x="0" dy="7">room</tspan></text>
+              <text id="b" x="0" y="0">hall<tspan style="font-weight:bold">way</tspan></text>
+            </svg>
+            """);
+
+        drawing.Shapes.Select(shape => shape.Text).Should().Equal("living room", "hallway");
+    }
+
+    [Fact]
     public void Groups_uses_symbols_and_drawings_within_the_drawing_nest_their_transforms()
     {
         Drawing drawing = Read("""
