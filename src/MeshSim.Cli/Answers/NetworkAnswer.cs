@@ -5,6 +5,7 @@ using MeshSim.FloorPlans;
 using MeshSim.Mesh;
 using MeshSim.Placement;
 using MeshSim.Studies;
+using MeshSim.Studies.Sites;
 
 namespace MeshSim.Cli.Answers;
 
@@ -27,6 +28,9 @@ internal sealed record NetworkAnswer(
     /// <summary>Why devices have no reliable way and what would help: the first few of them, in the home's order.</summary>
     public ImmutableArray<DeviceExplanation> Explanations { get; init; } = [];
 
+    /// <summary>How firm the recommendation stands.</summary>
+    public PlacementReview Review { get; init; } = PlacementReview.Nothing;
+
     /// <summary>Answers everything about one network.</summary>
     /// <param name="home">The home.</param>
     /// <param name="network">A network of it.</param>
@@ -38,13 +42,18 @@ internal sealed record NetworkAnswer(
         NetworkMaps maps = NetworkMaps.Of(home, network, storeys, options, step);
         step($"Repeaters of {network.Name}");
         RepeaterPlacement placement = CoverageStudy.Repeaters(maps.Coverage, options);
+        step($"Zones and chances of {network.Name}");
+        PlacementReview review = ReviewStudy.Repeaters(maps.Coverage, placement, new());
         step($"Routers and rehearsals of {network.Name}");
         return new(
             maps.Coverage,
             placement,
             maps.Maps,
             ResilienceStudy.Routers(home, network, options),
-            ResilienceStudy.Rehearse(home, network, options, new()));
+            ResilienceStudy.Rehearse(home, network, options, new()))
+        {
+            Review = review,
+        };
     }
 
     /// <summary>The same with its dropouts explained.</summary>

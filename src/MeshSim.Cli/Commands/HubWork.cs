@@ -29,7 +29,7 @@ internal static class HubWork
         ImmutableArray<Network> networks = Chosen(home, parsed.GetValue(shape.Networks) ?? []);
         ImmutableArray<RoomName> rooms = [.. (parsed.GetValue(shape.Rooms) ?? []).Distinct().Select(name => RoomOf(home, name))];
         StudyOptions options = request.Options with { Goals = shape.Goals.Of(parsed) };
-        (HubPlacement hub, HubReview? review) = Steps.Show(terminal, 1, step =>
+        (HubPlacement hub, HubReview? review) = Steps.Show(terminal, 2, step =>
         {
             step($"Trying sites for the hub of {NameList.Spoken([.. networks.Select(network => network.Name.Value)])}");
             HubPlacement placed = HubStudy.Run(home, networks, rooms, options);

@@ -25,7 +25,7 @@ internal static class RepeatersWork
         StudyRequest request = StudyRequest.Read(shape.Study, parsed, terminal);
         StudyOptions options = request.Options with { Goals = shape.Goals.Of(parsed) };
         int? rungs = (int?)parsed.GetValue(shape.Ladder);
-        List<PlacedNetwork> answers = Steps.Show(terminal, request.Networks.Length, step => request.Networks.Select(network =>
+        List<PlacedNetwork> answers = Steps.Show(terminal, 2 * request.Networks.Length, step => request.Networks.Select(network =>
         {
             step($"Placing repeaters of {network.Name}");
             PlacedNetwork answer = PlacedNetwork.Of(CoverageStudy.Run(request.Home, network, request.Options), options, shape.Chance.Of(parsed), rungs, step);

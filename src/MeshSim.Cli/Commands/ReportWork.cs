@@ -39,12 +39,12 @@ internal static class ReportWork
         return CoverageText.Code([.. content.Answers.Select(answer => answer.Coverage)]);
     }
 
-    /// <summary>Links, repeaters and routers of each network, its maps, and their pictures where a folder is filled. How many dropouts there
+    /// <summary>Links, repeaters, their zones and routers of each network, its maps, and their pictures where a folder is filled. How many dropouts there
     /// are to explain shows only then.</summary>
     private static int Expected(StudyRequest request, bool isPage)
     {
         int storeys = request.Home.FloorPlan.Storeys.Length;
-        return (request.Networks.Length * (3 + storeys + (isPage ? 0 : storeys))) + (isPage ? 0 : 1);
+        return (request.Networks.Length * (4 + storeys + (isPage ? 0 : storeys))) + (isPage ? 0 : 1);
     }
 
     private static ReportContent Answered(StudyRequest request, Action<string> step)

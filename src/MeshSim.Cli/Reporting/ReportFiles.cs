@@ -34,7 +34,7 @@ internal static class ReportFiles
         step("Page");
         folder.Add(Links, JsonText.OfEach(answers.Select(answer => LinksJson.Of(answer.Coverage))));
         folder.Add(Routes, JsonText.OfEach(answers.Select(answer => RoutesJson.Of(answer.Coverage))));
-        folder.Add(Repeaters, JsonText.OfEach(answers.Select(answer => RepeatersJson.Of(answer.Coverage, answer.Placement))));
+        folder.Add(Repeaters, JsonText.OfEach(answers.Select(answer => RepeatersJson.Of(answer.Coverage, answer.Placement, review: answer.Review))));
         folder.Add(Maps, JsonText.OfEach(
             from answer in answers
             from map in answer.Maps

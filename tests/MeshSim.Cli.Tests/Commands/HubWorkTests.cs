@@ -56,4 +56,27 @@ public sealed class HubWorkTests
         run.Code.Should().Be(2);
         run.ErrorLines.Should().ContainSingle().Which.Should().Contain(said);
     }
+
+    [Fact]
+    public async Task Sites_are_drawn_and_the_best_one_can_be_applied()
+    {
+        using TemporaryFolder folder = new();
+
+        Run run = await Run.Of("hub", Run.LongHouse, "--draws", "0", "--maps", folder["maps"], "--format", "svg", "--apply", folder["moved"]);
+
+        run.Code.Should().Be(0);
+        string picture = Directory.GetFiles(folder["maps"], "hub_*.svg").Should().ContainSingle().Subject;
+        (await File.ReadAllTextAsync(picture, TestContext.Current.CancellationToken)).Should().Contain("zone of the hub").And.Contain("site of the hub by rank");
+        (await Run.Of("routes", folder["moved"])).Code.Should().Be(0, "everybody has a way where the hub and its repeaters stand now");
+    }
+
+    [Fact]
+    public async Task Json_of_the_review_has_the_zone_and_the_chances_of_each_network()
+    {
+        Run run = await Run.Of("hub", Run.LongHouse, "--draws", "640", "--json");
+
+        JsonElement review = run.Json.GetProperty("review");
+        review.GetProperty("zone").GetProperty("areaSquareMetres").GetDouble().Should().BePositive();
+        review.GetProperty("networks").GetArrayLength().Should().Be(run.Json.GetProperty("networks").GetArrayLength());
+    }
 }

@@ -135,4 +135,69 @@ public sealed class RepeatersWorkTests
         run.Code.Should().Be(2);
         run.ErrorLines.Should().ContainSingle().Which.Should().Contain("--ways: 3 is outside 1 to 2");
     }
+
+    [Fact]
+    public async Task Applied_on_quay_terrace_the_recommendation_leaves_every_state_that_must_hold_clean()
+    {
+        string terrace = Path.Combine(Run.Root, "floorplans", "quay-terrace");
+        using TemporaryFolder folder = new();
+        Run before = await Run.Of("rehearse", terrace, "--network", "plugs", "--draws", "0", "--json");
+        before.Code.Should().Be(1, "as it stands bedtime drops a device");
+
+        Run run = await Run.Of("repeaters", terrace, "--hold-states", "--draws", "0", "--apply", folder["with-repeaters"]);
+        run.Code.Should().Be(0);
+        run.Error.Should().Contain("meshsim compare");
+
+        foreach (string network in new[] { "plugs", "lighting", "meters", "remotes" })
+            (await Run.Of("rehearse", folder["with-repeaters"], "--network", network, "--draws", "0")).Code.Should().Be(0, "{0} holds once the repeaters are in", network);
+        (await Run.Of("repeaters", folder["with-repeaters"], "--hold-states", "--draws", "0", "--json")).Output.Should().NotContain("\"outlet\"", "nothing more is needed");
+        Run compare = await Run.Of("compare", terrace, folder["with-repeaters"], "--network", "plugs", "--step", "0.5");
+        compare.Code.Should().Be(0, "nothing got worse");
+        compare.Output.Should().Contain("repeater-loft-stairhead").And.Contain("repeater-workshop-bench");
+    }
+
+    [Fact]
+    public async Task A_folder_that_holds_something_is_refused_before_any_work()
+    {
+        using TemporaryFolder folder = new();
+        File.WriteAllText(folder["mine.txt"], "mine");
+
+        Run run = await Run.Of("repeaters", Run.LongHouse, "--apply", folder.Path);
+
+        run.Code.Should().Be(2);
+        run.Output.Should().BeEmpty();
+        run.ErrorLines.Should().ContainSingle().Which.Should().Contain("never replaced");
+        Directory.GetFiles(folder.Path).Should().ContainSingle();
+    }
+
+    [Fact]
+    public async Task Pictures_of_sites_are_written_for_the_storeys_that_have_one()
+    {
+        using TemporaryFolder folder = new();
+
+        Run run = await Run.Of("repeaters", Run.LongHouse, "--draws", "0", "--maps", folder["maps"], "--format", "svg");
+
+        run.Code.Should().Be(0);
+        string picture = Directory.GetFiles(folder["maps"], "*.svg").Should().ContainSingle().Subject;
+        string svg = await File.ReadAllTextAsync(picture, TestContext.Current.CancellationToken);
+        svg.Should().Contain("add repeater: second-outlet").And.Contain("zone 1");
+    }
+
+    [Fact]
+    public async Task Json_of_the_review_has_zone_second_best_and_chances()
+    {
+        Run run = await Run.Of("repeaters", Run.LongHouse, "--json", "--draws", "640", "--seed", "5");
+
+        JsonElement review = run.Json.GetProperty("review");
+        JsonElement site = review.GetProperty("sites").EnumerateArray().Should().ContainSingle().Subject;
+        site.GetProperty("spareDb").GetDouble().Should().BePositive();
+        site.GetProperty("zone").GetProperty("areaSquareMetres").GetDouble().Should().BePositive();
+        site.GetProperty("secondBest").GetProperty("repeaters").ValueKind.Should().Be(JsonValueKind.Array);
+        review.GetProperty("chances").GetProperty("draws").GetInt32().Should().Be(640);
+        review.GetProperty("chances").GetProperty("seed").GetInt32().Should().Be(5);
+        JsonElement both = review.GetProperty("chances").GetProperty("goal").GetProperty("both");
+        both.GetProperty("low").GetDouble().Should().BeLessThanOrEqualTo(both.GetProperty("probability").GetDouble());
+        review.GetProperty("pessimistic").GetProperty("isProven").GetBoolean().Should().BeTrue();
+        (await Run.Of("repeaters", Run.LongHouse, "--json", "--draws", "0")).Json.GetProperty("review").GetProperty("chances").ValueKind.Should().Be(JsonValueKind.Null);
+    }
 }

@@ -4,7 +4,6 @@ using MeshSim.Mesh;
 using MeshSim.Mesh.Reliability;
 using MeshSim.Placement;
 using MeshSim.Placement.Robustness;
-using MeshSim.Quantities;
 using MeshSim.Radio;
 using MeshSim.Tests.Architecture;
 using MeshSim.Tests.Placement.Zones;

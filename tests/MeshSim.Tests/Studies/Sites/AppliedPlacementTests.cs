@@ -1,7 +1,6 @@
 using MeshSim.Devices;
 using MeshSim.Files;
 using MeshSim.Placement;
-using MeshSim.Studies;
 using MeshSim.Studies.Sites;
 using MeshSim.Tests.Architecture;
 

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using MeshSim.Devices;
-using MeshSim.Dropouts;
 using MeshSim.Files;
 using MeshSim.FloorPlans.Geometry;
 using MeshSim.Mesh.Outages;
