@@ -27,7 +27,7 @@ internal static class ReviewWords
     public static string Chance(GoalChances chances)
     {
         string[] doubtful = [.. chances.Devices.Where(device => device.Connected < device.Draws).Take(MostDoubtful).Select(device => $"{device.Device} {Percent(device.Probability)}")];
-        return $"All devices at once have all of this in {WithInterval(chances.Goal.Both)} of draws of shadowing and losses, in {WithInterval(chances.Goal.Shadowing)} with losses as computed; "
+        return $"All devices that can be served have all of this at once in {WithInterval(chances.Goal.Both)} of draws of shadowing and losses, in {WithInterval(chances.Goal.Shadowing)} with losses as computed; "
             + $"the plan itself, design margin included, stands in {WithInterval(chances.Goal.Losses)} of draws of losses alone."
             + (doubtful.Length == 0 ? "" : $" Least likely to have a way everyday: {NameList.Spoken(doubtful)}.")
             + FormattableString.Invariant($" ({chances.Options.Draws} draws, seed {chances.Options.Seed}; in brackets where the share lies with 95 % confidence.)");
