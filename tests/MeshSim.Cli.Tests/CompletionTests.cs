@@ -66,7 +66,7 @@ public sealed class CompletionTests
         string stubs = shell == "zsh" ? "compdef() { }\n_files() { }\ncompadd() { print -l -- \"${(@M)found:#$words[CURRENT]*}\" }\n" : "";
         await File.WriteAllTextAsync(script, $"{stubs}{Block(block)}\n{Asking[shell]}\n", TestContext.Current.CancellationToken);
 
-        var start = new ProcessStartInfo(shell, [script, line]) { RedirectStandardOutput = true, RedirectStandardError = true };
+        var start = new ProcessStartInfo(shell, [script, line]) { UseShellExecute = false, RedirectStandardOutput = true, RedirectStandardError = true };
         start.Environment["PATH"] = folder["bin"] + Path.PathSeparator + Environment.GetEnvironmentVariable("PATH");
         start.Environment["HOME"] = folder["bin"];
         using var process = Process.Start(start)!;
