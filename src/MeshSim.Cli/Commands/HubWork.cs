@@ -41,7 +41,7 @@ internal static class HubWork
         folder?.Complete();
         Result.Write(terminal, file, parsed.GetValue(shape.Study.Json) ? JsonText.Of(HubJson.Of(home, options, hub, review)) : Text(home, options, hub, review, terminal.Width));
         if (folder is not null) terminal.Error.Write($"The pictures are in {path}\n");
-        shape.Apply.Write(parsed, parsed.GetRequiredValue(shape.Study.Home), () => AppliedPlacement.With(request.AsRead, hub), terminal);
+        shape.Apply.Write(parsed, parsed.GetRequiredValue(shape.Study.Home), () => FollowedAdvice.With(request.AsRead, hub), terminal);
         return hub.ServesAll ? ExitCode.Done : ExitCode.GoalNotMet;
     }
 

@@ -40,7 +40,7 @@ internal static class RepeatersWork
         Result.Write(terminal, file, result);
         if (folder is not null) terminal.Error.Write($"The pictures are in {path}\n");
         shape.Apply.Write(
-            parsed, parsed.GetRequiredValue(shape.Study.Home), () => AppliedPlacement.With(request.AsRead, answers.Select(answer => answer.Placement)), terminal);
+            parsed, parsed.GetRequiredValue(shape.Study.Home), () => FollowedAdvice.With(request.AsRead, answers.Select(answer => answer.Placement)), terminal);
         return answers.All(answer => answer.Placement.ServesAll) ? ExitCode.Done : ExitCode.GoalNotMet;
     }
 

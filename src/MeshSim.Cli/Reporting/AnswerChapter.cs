@@ -2,11 +2,8 @@ using System.Collections.Immutable;
 using MeshSim.Cli.Answers;
 using MeshSim.Cli.Tables;
 using MeshSim.Cli.Wording;
-using MeshSim.Drawing;
-using MeshSim.FloorPlans;
 using MeshSim.Placement;
 using MeshSim.Radio;
-using MeshSim.Studies;
 
 namespace MeshSim.Cli.Reporting;
 
@@ -25,27 +22,12 @@ internal static class AnswerChapter
         string[] places =
         [
             .. from answer in content.Answers
-               from repeater in answer.Placement.Repeaters
-               select $"{answer.Placement.Network}: into {RepeaterWords.Where(repeater.Outlet)}{For(repeater)}",
+               from placed in answer.Placement.Repeaters.Zip(answer.Review.Zones)
+               select $"{answer.Placement.Network}: into {RepeaterWords.Where(placed.First.Outlet)}{For(placed.First)}. {ZoneWords.Of(placed.Second)}",
         ];
         return places.Length == 0
             ? Html.Paragraph("Nothing: no mains repeater is recommended.")
-            : Html.Paragraph($"Buy {Figures.Counted(places.Length, "mains repeater")} for the network named, and plug in:") + Html.List(places) + string.Concat(content.Answers.SelectMany(Sites));
-    }
-
-    /// <summary>Where each repeater could stand as well, drawn and in words.</summary>
-    private static IEnumerable<string> Sites(NetworkAnswer answer, int index)
-    {
-        SitePlan plan = SitePlan.Of(answer.Placement, answer.Review);
-        NetworkCoverage coverage = answer.Coverage;
-        foreach ((Storey storey, int order) in coverage.Home.FloorPlan.Storeys.Select((storey, order) => (storey, order)).Where(entry => plan.Shows(entry.storey.Name)))
-        {
-            string picture = SitePicture.Inline(coverage, storey.Name, plan, PictureSize.Default, FormattableString.Invariant($"sites-{index + 1}-{order + 1}"));
-            yield return Html.Figure(picture, $"{coverage.Network.Name}, {storey.Name}: numbered where to plug repeaters in; hatched where any outlet does as well.", "map");
-        }
-
-        if (!answer.Review.Sites.IsEmpty)
-            yield return Html.List([.. ReviewWords.Of(answer.Review)]);
+            : Html.Paragraph($"Buy {Figures.Counted(places.Length, "mains repeater")} for the network named, and plug in:") + Html.List(places);
     }
 
     private static string For(PlacedRepeater repeater) => repeater.Serves.IsEmpty ? "" : $", for {string.Join(", ", repeater.Serves)}";

@@ -38,7 +38,7 @@ public static class ReviewStudy
     /// <param name="chance">How it is tried against chance.</param>
     public static HubReview? Hub(Home home, HubPlacement hub, StudyOptions options, RobustnessOptions chance)
     {
-        Home moved = AppliedPlacement.WithHubAt(home, hub.Networks, hub.Best.Outlet);
+        Home moved = FollowedAdvice.WithHubAt(home, hub.Networks, hub.Best.Outlet);
         ImmutableArray<SurveyedPlacement?> surveyed = [.. hub.Best.Networks.Select(Survey)];
         if (surveyed.Any(placement => placement is null)) return null;
         ImmutableArray<SurveyedPlacement> all = [.. surveyed.OfType<SurveyedPlacement>()];

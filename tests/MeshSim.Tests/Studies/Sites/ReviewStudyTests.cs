@@ -52,9 +52,9 @@ public sealed class ReviewStudyTests
         foreach ((Position place, StoreySpare at) in Samples(zone, Terrace, new Random(5), 40))
         {
             Outlet spot = At(Terrace, at, place, null, 0.6);
-            Home moved = AppliedPlacement.With(Terrace, hub with { Sites = [hub.Best with { Outlet = spot }] });
+            Home moved = FollowedAdvice.With(Terrace, hub with { Sites = [hub.Best with { Outlet = spot }] });
             bool holds = Terrace.Networks.All(network => Lost(Rehearse(moved, network, options), hasLosses: false, spot).IsSubsetOf(
-                Lost(Rehearse(AppliedPlacement.With(Terrace, hub), network, options), hasLosses: false, spot)));
+                Lost(Rehearse(FollowedAdvice.With(Terrace, hub), network, options), hasLosses: false, spot)));
             holds.Should().Be(at.SpareDb >= 0, "{0} has {1} dB to spare", place, at.SpareDb);
             if (holds) inside++;
             else outside++;
@@ -133,7 +133,7 @@ public sealed class ReviewStudyTests
     /// <summary>Random homes call a mounting "surface" that costs something; a repeater has nothing in front of it.</summary>
     private static Home Applied(Home home, RepeaterPlacement placement)
     {
-        Home applied = AppliedPlacement.With(home, [placement]);
+        Home applied = FollowedAdvice.With(home, [placement]);
         return applied with { Devices = [.. applied.Devices.Select(device => device.Kind == "repeater" ? device with { Mounting = MeshSamples.Surface } : device)] };
     }
 

@@ -6,7 +6,7 @@ using MeshSim.Tests.Architecture;
 
 namespace MeshSim.Tests.Studies.Sites;
 
-public sealed class AppliedPlacementTests
+public sealed class FollowedAdviceTests
 {
     private static readonly Home Terrace = HomeFolder.Read(Path.Combine(SourceTree.Root, "floorplans", "quay-terrace")).Home!;
 
@@ -14,7 +14,7 @@ public sealed class AppliedPlacementTests
     public void A_repeater_becomes_a_mains_router_in_the_open_at_its_outlet()
     {
         Outlet outlet = Terrace.Outlets[3];
-        Home applied = AppliedPlacement.With(Terrace, [Placement("plugs", outlet)]);
+        Home applied = FollowedAdvice.With(Terrace, [Placement("plugs", outlet)]);
         Device repeater = applied.Devices[^1];
         applied.Devices[..^1].Should().Equal(Terrace.Devices);
         repeater.Id.Value.Should().Be($"repeater-{outlet.Id}");
@@ -27,8 +27,8 @@ public sealed class AppliedPlacementTests
     [Fact]
     public void Two_networks_at_one_outlet_get_two_devices_of_different_ids()
     {
-        Home applied = AppliedPlacement.With(Terrace, [Placement("plugs", Terrace.Outlets[0]), Placement("lighting", Terrace.Outlets[0])]);
-        applied = AppliedPlacement.With(applied, [Placement("lighting", Terrace.Outlets[0])]);
+        Home applied = FollowedAdvice.With(Terrace, [Placement("plugs", Terrace.Outlets[0]), Placement("lighting", Terrace.Outlets[0])]);
+        applied = FollowedAdvice.With(applied, [Placement("lighting", Terrace.Outlets[0])]);
         applied.Devices[^3..].Select(device => device.Id.Value).Should().Equal("repeater-hall-front", "repeater-hall-front-lighting", "repeater-hall-front-lighting-2");
     }
 
@@ -36,7 +36,7 @@ public sealed class AppliedPlacementTests
     public void A_device_kept_powered_loses_its_switch_and_leaves_the_states_that_turn_it_off()
     {
         Device lamp = Terrace.Devices.First(device => device.SwitchedBy is not null && device.Role == Role.Router);
-        Home applied = AppliedPlacement.With(Terrace, [Placement("plugs") with { KeptOn = [new(lamp.Id, lamp.SwitchedBy, [], default, default)] }]);
+        Home applied = FollowedAdvice.With(Terrace, [Placement("plugs") with { KeptOn = [new(lamp.Id, lamp.SwitchedBy, [], default, default)] }]);
         applied.Devices.First(device => device.Id == lamp.Id).SwitchedBy.Should().BeNull();
         applied.States.Should().NotContain(state => state.DevicesOff.Contains(lamp.Id));
     }
@@ -49,7 +49,7 @@ public sealed class AppliedPlacementTests
             Networks = [new("plugs"), new("lighting")], Goals = PlacementGoals.OneWay, StatesHeld = [], SitesConsidered = 2, Apart = [],
             Sites = [new(Terrace.Outlets[5], 60, 60, [new(new("plugs"), [Terrace.Outlets[1]], [], [], null, 20, 20, 0)])],
         };
-        Home applied = AppliedPlacement.With(Terrace, hub);
+        Home applied = FollowedAdvice.With(Terrace, hub);
         Device At(string network) => applied.Devices.First(device => device.Id == Terrace.Networks.First(n => n.Name.Value == network).Coordinator);
         new[] { At("plugs").Point, At("lighting").Point }.Should().OnlyContain(point => point == Terrace.Outlets[5].Point);
         At("meters").Should().Be(Terrace.Devices.First(device => device.Id == Terrace.Networks.First(n => n.Name.Value == "meters").Coordinator));

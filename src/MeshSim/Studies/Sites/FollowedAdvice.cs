@@ -6,7 +6,7 @@ using MeshSim.Placement;
 namespace MeshSim.Studies.Sites;
 
 /// <summary>A home in which a recommendation was followed.</summary>
-public static class AppliedPlacement
+public static class FollowedAdvice
 {
     /// <summary>Repeaters plugged in as mains routers in the open, and devices kept powered, network by network.</summary>
     /// <param name="home">The home.</param>
