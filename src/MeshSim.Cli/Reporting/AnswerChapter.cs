@@ -22,8 +22,9 @@ internal static class AnswerChapter
         string[] places =
         [
             .. from answer in content.Answers
-               from placed in answer.Placement.Repeaters.Zip(answer.Review.Zones)
-               select $"{answer.Placement.Network}: into {RepeaterWords.Where(placed.First.Outlet)}{For(placed.First)}. {ZoneWords.Of(placed.Second)}",
+               from place in answer.Placement.Repeaters.Select((repeater, index) =>
+                   $"{answer.Placement.Network}: into {RepeaterWords.Where(repeater.Outlet)}{For(repeater)}{(index < answer.Review.Zones.Length ? $". {ZoneWords.Of(answer.Review.Zones[index])}" : "")}")
+               select place,
         ];
         return places.Length == 0
             ? Html.Paragraph("Nothing: no mains repeater is recommended.")
