@@ -13,8 +13,8 @@ internal sealed record MasterAnswer(int[]? Outlets, double LowerBound);
 /// </summary>
 internal sealed class HittingSetMaster : IDisposable
 {
-    // Measured on masters of 400 to 600 outlets and 2000 to 3500 cuts: SCIP and HiGHS need about the same time and CP-SAT with
-    // one worker more than ten times as much; HiGHS also prints its banner whatever it is told.
+    // The table of docs/models-placement.md compares them. On masters of 400 to 600 outlets and 2000 to 3500 cuts: SCIP and HiGHS need about the same time and CP-SAT with
+    // one worker more than ten times as much (measured); HiGHS also prints its banner whatever it is told.
     private const string ExactSolver = "SCIP";
     private const string RelaxedSolver = "GLOP";
 
