@@ -35,7 +35,9 @@ public sealed class LossSlopeTests
     {
         NetworkFit fit = new()
         {
-            Model = ModelName.Detour, Readings = 9, Shadowing = new(4),
+            Model = ModelName.Detour,
+            Readings = 9,
+            Shadowing = new(4),
             Parameters = [new(FittedKind.Exponent, "", 2, 0.1, 9), new(FittedKind.Construction, "brick-half", 1, 0.5, 9)],
             Correlations = [[-0.6]],
         };

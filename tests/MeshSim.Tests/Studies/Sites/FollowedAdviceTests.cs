@@ -46,7 +46,11 @@ public sealed class FollowedAdviceTests
     {
         HubPlacement hub = new()
         {
-            Networks = [new("plugs"), new("lighting")], Goals = PlacementGoals.OneWay, StatesHeld = [], SitesConsidered = 2, Apart = [],
+            Networks = [new("plugs"), new("lighting")],
+            Goals = PlacementGoals.OneWay,
+            StatesHeld = [],
+            SitesConsidered = 2,
+            Apart = [],
             Sites = [new(Terrace.Outlets[5], 60, 60, [new(new("plugs"), [Terrace.Outlets[1]], [], [], null, 20, 20, 0)])],
         };
         Home applied = FollowedAdvice.With(Terrace, hub);
@@ -58,7 +62,10 @@ public sealed class FollowedAdviceTests
 
     private static RepeaterPlacement Placement(string network, params Outlet[] outlets) => new()
     {
-        Network = new(network), Unserved = [], LowerBound = 0, OutletsConsidered = 0,
+        Network = new(network),
+        Unserved = [],
+        LowerBound = 0,
+        OutletsConsidered = 0,
         Repeaters = [.. outlets.Select(outlet => new PlacedRepeater { Outlet = outlet, Serves = [], UplinkMargin = default, DownlinkMargin = default })],
     };
 }
