@@ -18,8 +18,7 @@ internal static class SheetPdf
             {
                 Paper paper = sheet.Layout.Paper;
                 SKCanvas canvas = document.BeginPage(Points(paper.WidthMillimetres), Points(paper.HeightMillimetres));
-                canvas.Scale(Points(Paper.MillimetresPerPixel));
-                Draw(sheet, new CanvasPen(canvas, ink), ink);
+                Draw(sheet, CanvasPen.Scaled(canvas, ink, Points(Paper.MillimetresPerPixel)), ink);
                 document.EndPage();
             }
 
