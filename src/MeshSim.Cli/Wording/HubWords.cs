@@ -35,12 +35,17 @@ internal static class HubWords
         string ways = hub.Goals.Ways > 1 ? ", with any one router or repeater off" : "";
         string state = options.State is { } s ? $", state {s.Name}" : "";
         return $"{(hub.Networks.Length == 1 ? "Network" : "Networks")} {NameList.Spoken([.. hub.Networks.Select(name => name.Value)])}, model {ModelWords.Of(options.Model)}, "
-            + $"design margin {home.Parameters.DesignMargin}{state}{held}{ways}; "
+            + $"{Margins([.. home.Networks.Where(network => hub.Networks.Contains(network.Name))], home)}{state}{held}{ways}; "
             + FormattableString.Invariant($"a repeater costs {home.Costs.Repeater}, moving the hub {home.Costs.HubMove}, a switch given up {home.Costs.SwitchGivenUp}");
     }
 
     /// <summary>A site in words.</summary>
     public static string PlaceOf(HubSite site) => site.Outlet is { } outlet ? $"at {RepeaterWords.Where(outlet)}" : "where it is";
+
+    private static string Margins(Network[] networks, Home home) =>
+        networks.All(network => network.Fit is null)
+            ? $"design margin {home.Parameters.DesignMargin}"
+            : string.Join(", ", networks.Select(network => $"design margin of {network.Name} {home.ParametersOf(network).DesignMargin}{CoverageWords.Fitted(network)}"));
 
     private static string Needs(HubSite site)
     {
