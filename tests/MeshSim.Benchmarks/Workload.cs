@@ -54,20 +54,21 @@ public sealed class Workload
 
     public int Walls => Building.Plan.Storeys.Sum(storey => storey.Walls.Length);
 
+    /// <summary>Every field of every transmitter; a thread takes one field after the other.</summary>
     public void Kernel(int threads)
     {
-        if (threads == 1)
-        {
-            foreach (Position transmitter in Building.Transmitters) KernelFrom(transmitter, outputs[0]);
-            return;
-        }
+        int count = Building.Transmitters.Length * fields.Length, next = -1;
+        if (threads == 1) TakeFields(0);
+        else Parallel.For(0, threads, new ParallelOptions { MaxDegreeOfParallelism = threads }, TakeFields);
 
-        int next = -1;
-        Parallel.For(0, threads, new ParallelOptions { MaxDegreeOfParallelism = threads }, thread =>
+        void TakeFields(int thread)
         {
-            for (int i = Interlocked.Increment(ref next); i < Building.Transmitters.Length; i = Interlocked.Increment(ref next))
-                KernelFrom(Building.Transmitters[i], outputs[thread]);
-        });
+            for (int i = Interlocked.Increment(ref next); i < count; i = Interlocked.Increment(ref next))
+            {
+                PathLossFields grid = fields[i % fields.Length];
+                grid.PathLoss(Building.Transmitters[i / fields.Length], outputs[thread].AsSpan(0, grid.Grid.Count));
+            }
+        }
     }
 
     /// <summary>All pairs of devices.</summary>
@@ -136,10 +137,5 @@ public sealed class Workload
         }
 
         return links;
-    }
-
-    private void KernelFrom(Position transmitter, float[] output)
-    {
-        foreach (PathLossFields grid in fields) grid.PathLoss(transmitter, output.AsSpan(0, grid.Grid.Count));
     }
 }
