@@ -17,7 +17,7 @@ public static class PlacementTable
     private const int MostOutletsForHub = 100;
 
     private static readonly PlacementGoals[] Goals =
-        [PlacementGoals.OneWay, new() { HoldStates = true }, new() { HoldStates = true, Ways = 2 }];
+        [PlacementGoals.OneWayEveryday, new() { Ways = 1 }, PlacementGoals.Default];
 
     public static void Print(TextWriter output, IEnumerable<PlacementSize> sizes, ImmutableArray<int> seeds)
     {

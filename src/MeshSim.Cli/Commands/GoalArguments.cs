@@ -13,15 +13,15 @@ internal sealed class GoalArguments
         Description = "2: every device keeps a way when any one router or repeater is off; 1: every device has a way",
         HelpName = "COUNT",
         CustomParser = StrictNumber.Whole(PlacementGoals.WaysRange),
-        DefaultValueFactory = _ => PlacementGoals.OneWay.Ways,
+        DefaultValueFactory = _ => PlacementGoals.Default.Ways,
     };
 
-    /// <summary>Whether states that must hold count.</summary>
-    public Option<bool> HoldStates { get; } = new("--hold-states")
+    /// <summary>Whether the states that must hold are left out.</summary>
+    public Option<bool> Everyday { get; } = new("--everyday")
     {
-        Description = "Every device that has power keeps a way in each state that must hold",
+        Description = "Leave the states that must hold out of account: everyday alone",
     };
 
     /// <summary>The goals of a command line.</summary>
-    public PlacementGoals Of(ParseResult parsed) => new() { Ways = (int)parsed.GetValue(Ways), HoldStates = parsed.GetValue(HoldStates) };
+    public PlacementGoals Of(ParseResult parsed) => new() { Ways = (int)parsed.GetValue(Ways), HoldStates = !parsed.GetValue(Everyday) };
 }

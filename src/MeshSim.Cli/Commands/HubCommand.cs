@@ -10,7 +10,7 @@ internal sealed class HubCommand : Command, IHasExample
         : base("hub", "Where the coordinator should go: the best sites, what each costs, together and apart")
     {
         Study.AddWithoutNetworkTo(this);
-        foreach (Option option in new Option[] { Networks, Rooms, Goals.Ways, Goals.HoldStates, Chance.Draws, Chance.Seed, Maps, Apply.Apply, Out }) Options.Add(option);
+        foreach (Option option in new Option[] { Networks, Rooms, Goals.Ways, Goals.Everyday, Chance.Draws, Chance.Seed, Maps, Apply.Apply, Out }) Options.Add(option);
         Picture.AddTo(this);
     }
 
@@ -50,5 +50,5 @@ internal sealed class HubCommand : Command, IHasExample
     public Option<string?> Out { get; } = SharedArguments.OutFile();
 
     /// <inheritdoc/>
-    public string Example => "meshsim hub floorplans/quay-terrace --network plugs --network lighting --hold-states";
+    public string Example => "meshsim hub floorplans/quay-terrace --network plugs --network lighting";
 }

@@ -50,7 +50,13 @@ internal static class HubWork
         + (HubWords.Apart(hub) is { } apart ? TextTable.Paragraph(apart, width) : "")
         + TextTable.Paragraph(HubWords.Basis(home, options, hub), width)
         + "\n" + TextTable.Render(HubTable.Of(hub), width)
-        + (review is null ? "" : string.Concat(HubReviewWords.Of(review).Select(sentence => "\n" + TextTable.Paragraph(sentence, width))));
+        + Paragraph(string.Join(' ', HubWords.Repeaters(hub)), width)
+        + (review is null ? "" : Firm(review, width));
+
+    private static string Firm(HubReview review, int width) =>
+        Paragraph(ZoneWords.OfHub(review.Zone), width) + (review.Chances.IsEmpty ? "" : "\n" + TextTable.Render(HubChancesTable.Of(review), width));
+
+    private static string Paragraph(string text, int width) => text.Length == 0 ? "" : "\n" + TextTable.Paragraph(text, width);
 
     private static ImmutableArray<Network> Chosen(Home home, string[] names)
     {

@@ -14,7 +14,7 @@ internal sealed class RepeatersCommand : Command, IHasExample
         : base("repeaters", "The fewest mains repeaters with which every device has a reliable way, and where to plug them in")
     {
         Study.AddTo(this);
-        foreach (Option option in new Option[] { Goals.Ways, Goals.HoldStates, Ladder, Chance.Draws, Chance.Seed, Maps, Apply.Apply, Out }) Options.Add(option);
+        foreach (Option option in new Option[] { Goals.Ways, Goals.Everyday, Ladder, Chance.Draws, Chance.Seed, Maps, Apply.Apply, Out }) Options.Add(option);
         Picture.AddTo(this);
     }
 
@@ -48,5 +48,5 @@ internal sealed class RepeatersCommand : Command, IHasExample
     public Option<string?> Out { get; } = SharedArguments.OutFile();
 
     /// <inheritdoc/>
-    public string Example => "meshsim repeaters floorplans/quay-terrace --network plugs --ways 2 --hold-states";
+    public string Example => "meshsim repeaters floorplans/quay-terrace --network plugs";
 }

@@ -7,6 +7,7 @@ using MeshSim.Cli.Tables;
 using MeshSim.Cli.Wording;
 using MeshSim.Placement;
 using MeshSim.Placement.Concessions;
+using MeshSim.Radio;
 using MeshSim.Studies;
 using MeshSim.Studies.Sites;
 
@@ -36,7 +37,7 @@ internal static class RepeatersWork
         folder?.Complete();
         string result = parsed.GetValue(shape.Study.Json)
             ? JsonText.OfEach(answers.Select(answer => RepeatersJson.Of(answer.Coverage, answer.Placement, answer.Ladder, answer.Infeasible, answer.Review)))
-            : string.Join('\n', answers.Select(answer => Section(answer, terminal.Width)));
+            : Text(answers, terminal.Width);
         Result.Write(terminal, file, result);
         if (folder is not null) terminal.Error.Write($"The pictures are in {path}\n");
         shape.Apply.Write(
@@ -44,21 +45,34 @@ internal static class RepeatersWork
         return answers.All(answer => answer.Placement.ServesAll) ? ExitCode.Done : ExitCode.GoalNotMet;
     }
 
-    private static string Section(PlacedNetwork answer, int width)
+    /// <summary>A section for each network; what was asked is said once, where it means something: a star has one way to each device and no choice.</summary>
+    private static string Text(List<PlacedNetwork> answers, int width)
+    {
+        PlacedNetwork? first = answers.Find(answer => answer.Coverage.Network.Radio.Topology == Topology.Mesh);
+        return string.Join('\n', answers.Select(answer =>
+            Section(answer, answer == first ? $". {GoalWords.Asked(answer.Placement.Goals, answer.Placement.StatesHeld)}" : "", width)));
+    }
+
+    private static string Section(PlacedNetwork answer, string asked, int width)
     {
         (NetworkCoverage coverage, RepeaterPlacement placement, RepeaterLadder? ladder) = (answer.Coverage, answer.Placement, answer.Ladder);
         string text = TextTable.Paragraph(RepeaterWords.Answer(coverage, placement), width)
-            + TextTable.Paragraph(CoverageWords.Basis(coverage), width);
+            + TextTable.Paragraph(CoverageWords.Basis(coverage) + asked, width);
         if (!placement.Repeaters.IsEmpty) text += "\n" + TextTable.Render(RepeatersTable.Of(placement), width);
         if (!placement.KeptOn.IsEmpty) text += "\n" + TextTable.Render(KeptTable.Of(placement), width);
-        if (answer.Infeasible is { } infeasible) text += Giving(coverage, infeasible, width);
-        text += string.Concat(ReviewWords.Of(answer.Review).Select(sentence => "\n" + TextTable.Paragraph(sentence, width)));
+        text += Paragraphs(ReviewWords.Sites(placement, answer.Review), width);
+        if (answer.Infeasible is { } infeasible) text += Giving(answer, infeasible, width);
+        text += Paragraphs(ReviewWords.Whole(answer.Review), width);
         return ladder is null ? text : text + "\n" + TextTable.Render(LadderTable.Of(ladder), width);
     }
 
-    private static string Giving(NetworkCoverage coverage, Infeasibility infeasible, int width)
+    private static string Paragraphs(IEnumerable<string> sentences, int width) => string.Concat(sentences.Select(sentence => "\n" + TextTable.Paragraph(sentence, width)));
+
+    /// <summary>What cannot be had and what giving in would bring. Where no outlet could ever help, the answer has said so.</summary>
+    private static string Giving(PlacedNetwork answer, Infeasibility infeasible, int width)
     {
-        string text = infeasible.Obstacles.IsEmpty ? "" : "\n" + TextTable.Render(ConcessionTables.Obstacles(infeasible), width);
-        return infeasible.Concessions.IsEmpty ? text : text + "\n" + TextTable.Render(ConcessionTables.Concessions(infeasible, coverage.DesignMargin), width);
+        string[] obstacles = [.. infeasible.Obstacles.IsEmpty ? ServedWords.Left(answer.Coverage, answer.Placement) : ConcessionWords.Obstacles(infeasible)];
+        string text = obstacles.Length == 0 ? "" : "\n" + TextTable.Paragraph("What cannot be had, whatever is plugged in:", width) + TextTable.List(obstacles, width);
+        return infeasible.Concessions.IsEmpty ? text : text + "\n" + TextTable.Render(ConcessionTable.Of(infeasible, answer.Coverage.DesignMargin), width);
     }
 }

@@ -69,7 +69,7 @@ internal static class ReportWork
     private static string Text(ImmutableArray<NetworkAnswer> answers, string page, int width) =>
         string.Concat(answers.Select(answer =>
             TextTable.Paragraph($"{answer.Coverage.Network.Name}: {CoverageWords.Answer(answer.Coverage)}", width)
-            + TextTable.Paragraph(RepeaterWords.Answer(answer.Coverage, answer.Placement), width)
+            + TextTable.Paragraph(RepeaterWords.Whole(answer.Coverage, answer.Placement), width)
             + TextTable.Paragraph(DarkWords.Answer(answer.Maps), width) + "\n"))
         + $"Report: {page}\n";
 }

@@ -15,6 +15,7 @@ internal sealed record HubJson(
     ImmutableArray<string> Networks,
     ImmutableArray<double> DesignMarginsDb,
     int Ways,
+    bool HoldStates,
     ImmutableArray<string> StatesHeld,
     CostsJson Costs,
     bool ServesAll,
@@ -32,6 +33,7 @@ internal sealed record HubJson(
         Names(hub.Networks),
         [.. hub.Networks.Select(name => home.ParametersOf(home.Networks.Single(network => network.Name == name)).DesignMargin.Value)],
         hub.Goals.Ways,
+        hub.Goals.HoldStates,
         hub.StatesHeld,
         new(home.Costs.Repeater, home.Costs.HubMove, home.Costs.SwitchGivenUp),
         hub.ServesAll,
@@ -63,6 +65,7 @@ internal sealed record HubSiteJson(
     int LowerBound,
     int Repeaters,
     int Unserved,
+    int OutOfReach,
     double? WeakestMarginDb,
     ImmutableArray<HubNetworkJson> Networks)
 {
@@ -79,6 +82,7 @@ internal sealed record HubSiteJson(
         site.LowerBound,
         site.Repeaters,
         site.Unserved,
+        site.OutOfReach,
         site.WeakestMargin?.Value,
         [.. site.Networks.Select(HubNetworkJson.Of)]);
 }
@@ -89,6 +93,7 @@ internal sealed record HubNetworkJson(
     ImmutableArray<string> Repeaters,
     ImmutableArray<string> KeptOn,
     ImmutableArray<string> Unserved,
+    ImmutableArray<string> OutOfReach,
     double? WeakestMarginDb,
     int Cost,
     int LowerBound)
@@ -99,6 +104,7 @@ internal sealed record HubNetworkJson(
         [.. network.Repeaters.Select(outlet => outlet.Id.Value)],
         [.. network.KeptOn.Select(device => device.Value)],
         [.. network.Unserved.Select(device => device.Value)],
+        [.. network.OutOfReach.Select(device => device.Value)],
         network.WeakestMargin?.Value,
         network.Cost,
         network.LowerBound);

@@ -20,6 +20,9 @@ internal sealed record ReportJson(string Home, string Report, ImmutableArray<Rep
 internal sealed record ReportNetworkJson(
     string Network,
     int Devices,
+    int Ways,
+    bool HoldStates,
+    ImmutableArray<string> StatesHeld,
     ImmutableArray<string> Unreachable,
     ImmutableArray<string> Repeaters,
     ImmutableArray<string> Unserved)
@@ -28,7 +31,10 @@ internal sealed record ReportNetworkJson(
     public static ReportNetworkJson Of(NetworkAnswer answer) => new(
         answer.Coverage.Network.Name.Value,
         answer.Coverage.Devices.Length,
+        answer.Placement.Goals.Ways,
+        answer.Placement.Goals.HoldStates,
+        answer.Placement.StatesHeld,
         [.. CoverageWords.Unreached(answer.Coverage).Select(reach => reach.Device.Value)],
         [.. answer.Placement.Repeaters.Select(repeater => repeater.Outlet.Id.Value)],
-        [.. answer.Placement.Unserved.Select(unserved => unserved.Device.Value)]);
+        [.. answer.Placement.Unserved.Select(unserved => unserved.Device.Value).Distinct()]);
 }

@@ -23,23 +23,22 @@ internal static class AnswerChapter
         [
             .. from answer in content.Answers
                from place in answer.Placement.Repeaters.Select((repeater, index) =>
-                   $"{answer.Placement.Network}: into {RepeaterWords.Where(repeater.Outlet)}{For(repeater)}{(index < answer.Review.Zones.Length ? $". {ZoneWords.Of(answer.Review.Zones[index])}" : "")}")
+                   $"{answer.Placement.Network}: into {RepeaterWords.Where(repeater.Outlet)}, {RepeaterWords.Purpose(repeater)}{(index < answer.Review.Zones.Length ? $". {ZoneWords.Of(answer.Review.Zones[index])}" : "")}")
                select place,
         ];
-        return places.Length == 0
+        string asked = content.Answers.IsEmpty ? "" : Html.Paragraph($"{GoalWords.Asked(content.Options.Goals, content.Answers[0].Placement.StatesHeld)}.", "basis");
+        return asked + (places.Length == 0
             ? Html.Paragraph("Nothing: no mains repeater is recommended.")
-            : Html.Paragraph($"Buy {Figures.Counted(places.Length, "mains repeater")} for the network named, and plug in:") + Html.List(places);
+            : Html.Paragraph($"Buy {Figures.Counted(places.Length, "mains repeater")} for the network named, and plug in:") + Html.List(places));
     }
-
-    private static string For(PlacedRepeater repeater) => repeater.Serves.IsEmpty ? "" : $", for {string.Join(", ", repeater.Serves)}";
 
     private static string Unserved(ReportContent content)
     {
         string[] left = [.. content.Answers.SelectMany(Left)];
         bool adds = content.Answers.Any(answer => !answer.Placement.Repeaters.IsEmpty);
         return left.Length == 0
-            ? Html.Paragraph(adds ? "Nothing: with the above, every device has a reliable way to its coordinator." : "Nothing: every device has a reliable way to its coordinator as the home stands.")
-            : Html.Paragraph("No repeater gives these a reliable way; move the device, its coordinator or what stands between:") + Html.List(left);
+            ? Html.Paragraph(adds ? "Nothing: with the above, every device has what is asked for." : "Nothing: every device has what is asked for as the home stands.")
+            : Html.Paragraph("No repeater helps these; move the device, its coordinator or what stands between:") + Html.List(left);
     }
 
     private static string AtRisk(ReportContent content)
@@ -53,7 +52,7 @@ internal static class AnswerChapter
     private static IEnumerable<string> Left(NetworkAnswer answer) =>
         answer.Coverage.Network.Radio.Topology == Topology.Star || CoverageWords.IsCoordinatorOff(answer.Coverage)
         ? CoverageWords.Unreached(answer.Coverage).Select(reach => $"{answer.Placement.Network}: {reach.Device} {Shortfall.InWords(answer.Coverage, reach)}")
-        : answer.Placement.Unserved.Select(unserved => $"{answer.Placement.Network}: {unserved.Device} {RepeaterWords.Lack(unserved)}");
+        : ServedWords.Left(answer.Coverage, answer.Placement).Select(left => $"{answer.Placement.Network}: {left}");
 
     private static Table Networks(ImmutableArray<NetworkAnswer> answers) => new(
         [new("Network"), new("Radio"), new("Coordinator"), new("Devices", true), new("With a reliable way", true), new("Repeaters to add", true)],

@@ -17,7 +17,7 @@ internal sealed class NetworkChapter(ReportContent content, HtmlTables tables)
     /// <param name="id">Begins the ids of its pictures.</param>
     public string Of(NetworkAnswer answer, string id) =>
         Html.Paragraph(CoverageWords.Answer(answer.Coverage))
-        + Html.Paragraph(RepeaterWords.Answer(answer.Coverage, answer.Placement))
+        + Html.Paragraph(RepeaterWords.Whole(answer.Coverage, answer.Placement))
         + Html.Paragraph(DarkWords.Answer(answer.Maps))
         + Html.Paragraph(CoverageWords.Basis(answer.Coverage), "basis")
         + Maps(answer, id)

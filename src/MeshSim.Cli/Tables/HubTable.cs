@@ -8,30 +8,37 @@ namespace MeshSim.Cli.Tables;
 internal static class HubTable
 {
     /// <summary>The table.</summary>
-    public static Table Of(HubPlacement hub) => new(
-        [
-            new("Site"), new("Where"), new("Cost", true), new("Repeaters", true), new("Kept on", true), new("Unserved", true),
-            new("Weakest dB", true), new("Repeaters go to"),
-        ],
-        [.. hub.Sites.Select(Row)])
+    public static Table Of(HubPlacement hub)
     {
-        Notes =
-        [
-            "Unserved: devices that cannot have all that is asked, whatever is plugged in. Weakest: margin of the weakest link on the weakest everyday route."
-                + (hub.Sites.All(site => site.IsProven) ? "" : " A cost with \"or less\" is not proven to be the least."),
-        ],
-    };
+        bool keeps = hub.Sites.Any(site => KeptOn(site) > 0);
+        return new(
+            [
+                new("No.", true), new("Site"), new("Where"), new("Cost", true), new("Repeaters", true), .. keeps ? [new Column("Kept on", true)] : Array.Empty<Column>(),
+                new("No way", true), new("Not all", true), new("Weakest dB", true),
+            ],
+            [.. hub.Sites.Select((site, index) => Row(site, index, keeps))])
+        {
+            Notes =
+            [
+                "No way: devices without one everyday, whatever is plugged in. Not all: devices that have one, but not all that is asked. "
+                    + "Weakest: margin of the weakest link on the weakest everyday route."
+                    + (hub.Sites.All(site => site.IsProven) ? "" : " A cost with \"or less\" is not proven to be the least."),
+            ],
+        };
+    }
 
-    private static ImmutableArray<string> Row(HubSite site) =>
+    private static ImmutableArray<string> Row(HubSite site, int index, bool keeps) =>
     [
+        Figures.Count(index + 1),
         site.Outlet?.Id.Value ?? "(as now)",
         site.Outlet is { } outlet ? CoverageWords.Place(outlet.Storey, outlet.Room) + (outlet.IsAssumed ? ", assumed" : "") : "",
         Figures.Count(site.Cost) + (site.IsProven ? "" : " or less"),
         Figures.Count(site.Repeaters),
-        Figures.Count(site.Networks.Sum(network => network.KeptOn.Length)),
-        Figures.Count(site.Unserved),
+        .. keeps ? [Figures.Count(KeptOn(site))] : Array.Empty<string>(),
+        Figures.Count(site.OutOfReach),
+        Figures.Count(site.Unserved - site.OutOfReach),
         site.WeakestMargin is { } margin ? Figures.Decibels(margin) : "",
-        string.Join("; ", site.Networks.Where(network => !network.Repeaters.IsEmpty)
-            .Select(network => $"{network.Network}: {string.Join(", ", network.Repeaters.Select(repeater => repeater.Id))}")),
     ];
+
+    private static int KeptOn(HubSite site) => site.Networks.Sum(network => network.KeptOn.Length);
 }

@@ -17,7 +17,7 @@ internal static class KeptTable
                 kept.Switch ?? "none: leave it on",
                 Figures.Decibels(kept.UplinkMargin),
                 Figures.Decibels(kept.DownlinkMargin),
-                string.Join("; ", kept.ServesWhen.Select(when => string.Join(", ", when.Devices) + RepeaterWords.When(when.Case))),
+                string.Join("; ", RepeaterWords.Served(kept.ServesWhen)),
             ]),
         ])
     {

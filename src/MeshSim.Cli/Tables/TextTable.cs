@@ -28,6 +28,13 @@ internal static class TextTable
     /// <summary>Running text, broken between words.</summary>
     public static string Paragraph(string text, int width) => string.Concat(Wrap(text, width).Select(line => line + "\n"));
 
+    /// <summary>Running text with a dash before each item.</summary>
+    public static string List(IEnumerable<string> items, int width)
+    {
+        const string Dash = "- ", Indent = "  ";
+        return string.Concat(items.SelectMany(item => Wrap(item, width - Dash.Length).Select((line, i) => (i == 0 ? Dash : Indent) + line + "\n")));
+    }
+
     private static int[] Widths(Table table, int width)
     {
         int count = table.Columns.Length;

@@ -3,37 +3,59 @@ using MeshSim.Quantities;
 
 namespace MeshSim.Cli.Wording;
 
-/// <summary>What stands in the way of a placement, and what giving in would change, in the words of a table cell.</summary>
+/// <summary>What stands in the way of a placement, in sentences, and what giving in would change, in the words of a table cell.</summary>
 internal static class ConcessionWords
 {
+    /// <summary>More obstacles are counted, not told: JSON has them all.</summary>
+    private const int MostObstacles = 8;
+
     /// <summary>On what to give in, such as "2.0 dB less margin (4.4 dB, holds in 81.1 % of cases)".</summary>
     public static string Of(Concession concession, Decibels planned) => concession.Kind switch
     {
         ConcessionKind.OneWay => "one way instead of two",
         ConcessionKind.WithoutState => $"{concession.State} need not hold",
-        ConcessionKind.LessMargin => Margin(concession, planned),
-        ConcessionKind.LeastMargin => $"{Margin(concession, planned)}, the least that serves all",
-        ConcessionKind.MoreHops => $"{Figures.Counted(concession.HopLimit!.Value, "hop")}, one more{(concession.IsBeyondRadio ? ": more than this radio allows" : "")}",
+        ConcessionKind.LessMargin or ConcessionKind.LeastMargin => Margin(concession, planned),
+        ConcessionKind.MoreHops => $"one more hop ({Figures.Count(concession.HopLimit!.Value)}{(concession.IsBeyondRadio ? ": more than this radio allows" : "")})",
         ConcessionKind.OtherNetwork => concession.Moved.IsEmpty
             ? $"network {concession.Network} for them: serves none"
-            : $"network {concession.Network} for {NameList.Short(concession.Moved)}, if there is such a device to buy",
+            : $"network {concession.Network} for {NameList.Short(concession.Moved)}",
         _ => throw new InvalidOperationException($"no such concession: {concession.Kind}"),
     };
 
-    /// <summary>The link that is missing, such as "router a – end device b".</summary>
-    public static string Link(Obstacle obstacle) => obstacle.Link is { } link ? $"{link.From} – {link.To}" : "none: no level leads there";
-
-    /// <summary>How much else there is to choose from, such as "12 links would do", and the way that is too long.</summary>
-    public static string Else(Obstacle obstacle)
+    /// <summary>What stands in the way, a sentence each.</summary>
+    public static IEnumerable<string> Obstacles(Infeasibility infeasibility)
     {
-        string links = obstacle.LinksThatWouldDo switch
-        {
-            0 => "nothing would do",
-            1 => "no other would do",
-            _ => $"{Figures.Count(obstacle.LinksThatWouldDo - 1)} more that would do",
-        };
-        return obstacle.Hops is { } hops ? $"{links}; the way there is takes {Figures.Counted(hops, "hop")}" : links;
+        int more = infeasibility.Obstacles.Length - MostObstacles;
+        IEnumerable<string> told = infeasibility.Obstacles.Take(MostObstacles).Select(Of);
+        return more > 0 ? told.Append($"{Figures.Counted(more, "more obstacle")}: --json has them all.") : told;
     }
+
+    /// <summary>
+    /// One obstacle, such as "shed-plug hangs on landing-bulb; nearest to a second way: router a – end device b, which lacks 3.5 dB (12 other links
+    /// lack more)."
+    /// </summary>
+    public static string Of(Obstacle obstacle)
+    {
+        bool isOne = obstacle.Devices.Length == 1;
+        string who = NameList.Short(obstacle.Devices), have = isOne ? "has" : "have";
+        (string fact, string way) = obstacle.Case switch
+        {
+            { Lost: { } lost } => ($"{who} {(isOne ? "hangs" : "hang")} on {lost}", "a second way"),
+            { State: { } state } => ($"{who} {have} no way in {state}", "one"),
+            _ => ($"{who} {have} no way", "one"),
+        };
+        string hops = obstacle.Hops is { } count ? $"; the way there is takes {Figures.Counted(count, "hop")}" : "";
+        return obstacle.Link is { } link
+            ? $"{fact}; nearest to {way}: {link.From} – {link.To}, which lacks {Figures.Decibels(link.Shortfall)} dB{Others(obstacle)}{hops}."
+            : $"{fact}; no level leads there{hops}.";
+    }
+
+    private static string Others(Obstacle obstacle) => obstacle.LinksThatWouldDo switch
+    {
+        <= 1 => " (no other link would do)",
+        2 => " (1 other link lacks more)",
+        _ => $" ({Figures.Count(obstacle.LinksThatWouldDo - 1)} other links lack more)",
+    };
 
     private static string Margin(Concession concession, Decibels planned)
     {

@@ -14,10 +14,9 @@ internal static class HubWords
         string proof = hub.Sites.All(site => site.IsProven)
             ? $"no other of {Figures.Counted(hub.SitesConsidered, "site")} is better"
             : $"better is not ruled out among {Figures.Counted(hub.SitesConsidered, "site")}";
-        string advice = best.Outlet is null
-            ? $"Leave the hub where it is: {Needs(best)}"
-            : $"Move the hub to {RepeaterWords.Where(best.Outlet)}: {Needs(best)}; where it is now, {Needs(present)}";
-        return $"{advice} ({proof}).";
+        return best.Outlet is null
+            ? $"Leave the hub where it is: {Needs(best)} ({proof})."
+            : $"Move the hub to {RepeaterWords.Where(best.Outlet)}: {Needs(best)} ({proof}). Where it is now: {Needs(present)}.";
     }
 
     /// <summary>What standing apart would bring; null when nothing.</summary>
@@ -28,15 +27,20 @@ internal static class HubWords
         return $"Sticks that stand apart do better: {string.Join("; ", parts)}.";
     }
 
+    /// <summary>What to plug in with the hub at its best site, and where it is now; empty where that is nothing.</summary>
+    public static IEnumerable<string> Repeaters(HubPlacement hub)
+    {
+        if (Placed(hub.Best) is { Length: > 0 } best) yield return $"Repeaters with the hub {PlaceOf(hub.Best)}: {best}.";
+        if (hub.Best != hub.Present && Placed(hub.Present) is { Length: > 0 } present) yield return $"Repeaters with the hub {PlaceOf(hub.Present)}: {present}.";
+    }
+
     /// <summary>How the figures came about.</summary>
     public static string Basis(Home home, StudyOptions options, HubPlacement hub)
     {
-        string held = hub.StatesHeld.IsEmpty ? "" : $", holding in {NameList.Spoken(hub.StatesHeld)}";
-        string ways = hub.Goals.Ways > 1 ? ", with any one router or repeater off" : "";
         string state = options.State is { } s ? $", state {s.Name}" : "";
         return $"{(hub.Networks.Length == 1 ? "Network" : "Networks")} {NameList.Spoken([.. hub.Networks.Select(name => name.Value)])}, model {ModelWords.Of(options.Model)}, "
-            + $"{Margins([.. home.Networks.Where(network => hub.Networks.Contains(network.Name))], home)}{state}{held}{ways}; "
-            + FormattableString.Invariant($"a repeater costs {home.Costs.Repeater}, moving the hub {home.Costs.HubMove}, a switch given up {home.Costs.SwitchGivenUp}");
+            + $"{Margins([.. home.Networks.Where(network => hub.Networks.Contains(network.Name))], home)}{state}. {GoalWords.Asked(hub.Goals, hub.StatesHeld)}. "
+            + FormattableString.Invariant($"A repeater costs {home.Costs.Repeater}, moving the hub {home.Costs.HubMove}, a switch given up {home.Costs.SwitchGivenUp}");
     }
 
     /// <summary>A site in words.</summary>
@@ -47,11 +51,19 @@ internal static class HubWords
             ? $"design margin {home.Parameters.DesignMargin}"
             : string.Join(", ", networks.Select(network => $"design margin of {network.Name} {home.ParametersOf(network).DesignMargin}{CoverageWords.Fitted(network)}"));
 
+    private static string Placed(HubSite site) => string.Join("; ", site.Networks.Where(network => !network.Repeaters.IsEmpty || !network.KeptOn.IsEmpty).Select(network =>
+        $"{network.Network}: {string.Join(", ", network.Repeaters.Select(outlet => outlet.Id.Value).Concat(network.KeptOn.Select(device => $"{device} kept powered")))}"));
+
     private static string Needs(HubSite site)
     {
         int kept = site.Networks.Sum(network => network.KeptOn.Length);
         string repeaters = site.Repeaters == 0 ? "no repeater" : Figures.Counted(site.Repeaters, "repeater");
         string needs = repeaters + (kept == 0 ? "" : $" and {Figures.Counted(kept, "device")} kept powered") + FormattableString.Invariant($", cost {site.Cost}");
-        return site.Unserved == 0 ? needs : $"{needs}, {Figures.Counted(site.Unserved, "device")} without what is asked";
+        string[] left =
+        [
+            .. site.OutOfReach == 0 ? Array.Empty<string>() : [$"{Figures.Counted(site.OutOfReach, "device")} without a way"],
+            .. site.Unserved == site.OutOfReach ? Array.Empty<string>() : [$"{Figures.Counted(site.Unserved - site.OutOfReach, "device")} with a way but not all that is asked"],
+        ];
+        return string.Join(", ", left.Prepend(needs));
     }
 }

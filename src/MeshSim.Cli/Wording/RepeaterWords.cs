@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using MeshSim.Devices;
 using MeshSim.Placement;
 using MeshSim.Radio;
@@ -8,30 +9,47 @@ namespace MeshSim.Cli.Wording;
 /// <summary>The recommendation of repeaters in sentences.</summary>
 internal static class RepeaterWords
 {
-    /// <summary>The answer in one line: how many, whether that is enough, and whom no outlet serves.</summary>
+    /// <summary>The answer in one line: how many and where, who has what then, what is proven. Whom no outlet serves is only counted.</summary>
     public static string Answer(NetworkCoverage coverage, RepeaterPlacement placement)
     {
-        bool isMet = CoverageWords.Unreached(coverage).IsEmpty && placement.Repeaters.IsEmpty && placement.KeptOn.IsEmpty && placement.ServesAll;
-        if (isMet) return $"No repeater is needed: every device has a reliable way already{Kept(placement)}.";
+        bool isStar = coverage.Network.Radio.Topology == Topology.Star;
+        bool isNothing = placement.Repeaters.IsEmpty && placement.KeptOn.IsEmpty;
+        if (CoverageWords.Unreached(coverage).IsEmpty && isNothing && placement.ServesAll)
+            return isStar ? $"No repeater is needed: every device reaches {coverage.Network.Coordinator} itself{ServedWords.States(placement, "nobody")}." : $"No repeater is needed: {ServedWords.Counts(coverage, placement, "")}.";
 
-        if (coverage.Network.Radio.Topology == Topology.Star)
-            return $"No repeater helps: every device of this network speaks to {coverage.Network.Coordinator} itself. Move one or the other.";
+        if (isStar) return $"No repeater helps: every device of this network speaks to {coverage.Network.Coordinator} itself. Move one or the other.";
 
-        if (CoverageWords.IsCoordinatorOff(coverage))
-            return $"No repeater helps while {coverage.Network.Coordinator} has no power.";
+        if (CoverageWords.IsCoordinatorOff(coverage)) return $"No repeater helps while {coverage.Network.Coordinator} has no power.";
 
-        string unserved = string.Join(", ", Named(placement).Select(u => $"{u.Device}{When(u.Case)} ({Lack(u)})"));
         string considered = $"{Figures.Counted(placement.OutletsConsidered, "outlet")} considered";
-        if (placement.Repeaters.IsEmpty && placement.KeptOn.IsEmpty) return $"No choice of outlets helps ({considered}): {unserved}.";
+        if (isNothing) return $"No choice of outlets helps ({considered}): {ServedWords.Counts(coverage, placement, "")}.";
 
         string proof = placement.IsProven
             ? placement.KeptOn.IsEmpty ? "fewer will not do" : "nothing cheaper will do"
             : FormattableString.Invariant($"at least {placement.LowerBound} are needed, and one fewer than here is not ruled out");
-        bool servesEveryday = placement.Unserved.All(u => u.Case != default);
-        string gain = servesEveryday ? "Every device then has a reliable way" : "Every device that can be served then has a reliable way";
-        string left = placement.ServesAll ? "" : $" No outlet serves: {unserved}.";
-        return $"{Steps(placement)} {gain}{Kept(placement)} ({proof}; {considered}).{left}";
+        string counts = ServedWords.Counts(coverage, placement, " then");
+        return $"{Steps(placement)} {char.ToUpperInvariant(counts[0])}{counts[1..]} ({proof}; {considered}).";
     }
+
+    /// <summary>The answer, then whom no outlet serves and why.</summary>
+    public static string Whole(NetworkCoverage coverage, RepeaterPlacement placement)
+    {
+        bool isOwnMatter = coverage.Network.Radio.Topology == Topology.Star || CoverageWords.IsCoordinatorOff(coverage);
+        return string.Join(' ', (isOwnMatter ? [] : ServedWords.Left(coverage, placement)).Prepend(Answer(coverage, placement)));
+    }
+
+    /// <summary>Why a repeater is there, such as "for loft-climate; for roof-window-contact in bedtime or when landing-bulb is off".</summary>
+    public static string Purpose(PlacedRepeater repeater)
+    {
+        string[] everyday = repeater.Serves.IsEmpty ? [] : [Names(repeater.Serves)];
+        return string.Join("; ", everyday.Concat(Served(repeater.ServesWhen)).Select(served => $"for {served}"));
+    }
+
+    /// <summary>Who would be cut off in which cases, the same devices together.</summary>
+    public static IEnumerable<string> Served(ImmutableArray<ServedCase> cases) =>
+        cases.GroupBy(when => Names(when.Devices)).Select(same => $"{same.Key}{When(same.Select(when => when.Case))}");
+
+    private static string Names(ImmutableArray<DeviceId> devices) => NameList.Spoken([.. devices.Select(id => id.Value)]);
 
     /// <summary>What to plug in and what to leave on.</summary>
     private static string Steps(RepeaterPlacement placement)
@@ -45,6 +63,15 @@ internal static class RepeaterWords
     public static string When(PlacementCase when) =>
         (when.State is { } state ? $" in {state}" : "") + (when.Lost is { } lost ? $" when {lost} is off" : "");
 
+    /// <summary>Cases together, such as " in bedtime or when kettle-plug or lamp is off".</summary>
+    private static string When(IEnumerable<PlacementCase> cases)
+    {
+        ILookup<bool, PlacementCase> parts = cases.ToLookup(when => when.Lost is null);
+        List<string> told = [.. parts[true].Select(when => When(when))];
+        if (parts[false].Any()) told.Add(When(new PlacementCase(null, string.Join(" or ", parts[false].Select(when => when.Lost)))));
+        return string.Join(" or", told);
+    }
+
     /// <summary>An outlet and its place, such as "landing-2 (first, landing)".</summary>
     public static string Where(Outlet outlet) =>
         $"{outlet.Id} ({CoverageWords.Place(outlet.Storey, outlet.Room)}{(outlet.IsAssumed ? ", assumed outlet" : "")})";
@@ -54,22 +81,4 @@ internal static class RepeaterWords
         unserved.Shortfall is { } shortfall
             ? $"lacks {Figures.Decibels(shortfall)} dB even from {unserved.BestRelay}"
             : $"hears {unserved.BestRelay} well, but the way would take too many hops";
-
-    /// <summary>Who is out of reach everyday is not named again for a state.</summary>
-    private static IEnumerable<UnservedDevice> Named(RepeaterPlacement placement)
-    {
-        HashSet<DeviceId> everyday = [.. placement.Unserved.Where(u => u.Case == default).Select(u => u.Device)];
-        return placement.Unserved.Where(u => u.Case == default || !everyday.Contains(u.Device));
-    }
-
-    /// <summary>What was asked beyond one way everyday, such as ", also in bedtime and with any one router or repeater off".</summary>
-    private static string Kept(RepeaterPlacement placement)
-    {
-        List<string> kept = [];
-        if (!placement.StatesHeld.IsEmpty) kept.Add($"in {NameList.Spoken(placement.StatesHeld)}");
-        if (placement.Goals.Ways > 1) kept.Add("with any one router or repeater off");
-        string none = placement.Goals.HoldStates && placement.StatesHeld.IsEmpty ? ", and no other state is marked that must hold" : "";
-        string limits = Named(placement).Any(u => u.Case != default) ? " where that can be had" : "";
-        return (kept.Count == 0 ? "" : $", also {string.Join(" and ", kept)}{limits}") + none;
-    }
 }

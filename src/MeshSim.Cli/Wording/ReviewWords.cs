@@ -14,23 +14,38 @@ internal static class ReviewWords
     /// <summary>The least likely devices that are named.</summary>
     private const int MostDoubtful = 3;
 
-    /// <summary>All sentences: one paragraph for each repeater, then chance, then the pessimistic case.</summary>
-    public static IEnumerable<string> Of(PlacementReview review)
+    /// <summary>A paragraph for each repeater: why it is there, what it has to spare, where else it could be.</summary>
+    public static IEnumerable<string> Sites(RepeaterPlacement placement, PlacementReview review)
     {
-        for (int i = 0; i < review.Sites.Length; i++)
-            yield return FormattableString.Invariant($"{i + 1}. {review.Sites[i].Outlet.Id}: {Spare(review.Sites[i])} {ZoneWords.Of(review.Zones[i])} {Next(review.Sites[i])}");
+        for (int i = 0; i < placement.Repeaters.Length; i++)
+        {
+            string firm = i < review.Sites.Length ? $" {Spare(review.Sites[i])} {ZoneWords.Of(review.Zones[i])} {Next(placement, review.Sites[i])}" : "";
+            yield return FormattableString.Invariant($"{i + 1}. {placement.Repeaters[i].Outlet.Id} is {RepeaterWords.Purpose(placement.Repeaters[i])}.{firm}");
+        }
+    }
+
+    /// <summary>What the whole is worth: chance, then the pessimistic case.</summary>
+    public static IEnumerable<string> Whole(PlacementReview review)
+    {
         if (review.Chances is { } chances) yield return Chance(chances);
         if (review.Pessimistic is { } pessimistic) yield return Pessimistic(pessimistic);
     }
 
-    /// <summary>How likely a recommendation keeps its promise.</summary>
-    public static string Chance(GoalChances chances)
+    /// <summary>The least likely devices everyday, such as "workshop-plug 99.9 % and doorbell 97.2 %"; empty where none ever fails.</summary>
+    public static string Doubtful(GoalChances chances) => NameList.Spoken(
+        [.. chances.Devices.Where(device => device.Connected < device.Draws).Take(MostDoubtful).Select(device => $"{device.Device} {Percent(device.Probability)}")]);
+
+    /// <summary>How the chances came about.</summary>
+    public static string Draws(RobustnessOptions options) =>
+        FormattableString.Invariant($"{options.Draws} draws of losses and shadowing, seed {options.Seed}; in brackets where the share lies with 95 % confidence");
+
+    private static string Chance(GoalChances chances)
     {
-        string[] doubtful = [.. chances.Devices.Where(device => device.Connected < device.Draws).Take(MostDoubtful).Select(device => $"{device.Device} {Percent(device.Probability)}")];
-        return $"All devices that can be served have all of this at once in {WithInterval(chances.Goal.Both)} of draws of shadowing and losses, in {WithInterval(chances.Goal.Shadowing)} with losses as computed; "
-            + $"the plan itself, design margin included, stands in {WithInterval(chances.Goal.Losses)} of draws of losses alone."
-            + (doubtful.Length == 0 ? "" : $" Least likely to have a way everyday: {NameList.Spoken(doubtful)}.")
-            + FormattableString.Invariant($" ({chances.Options.Draws} draws, seed {chances.Options.Seed}; in brackets where the share lies with 95 % confidence.)");
+        string doubtful = Doubtful(chances);
+        return $"In {WithInterval(chances.Goal.Both)} of houses of this plan all that can be had works at once, in {Percent(chances.Goal.Shadowing.Probability)} if losses are as computed. "
+            + $"In {Percent(chances.Goal.Losses.Probability)} it does so with the whole design margin left."
+            + (doubtful.Length == 0 ? "" : $" Least likely to have a way everyday: {doubtful}.")
+            + $" ({Draws(chances.Options)}.)";
     }
 
     private static string Pessimistic(PessimisticPlacement pessimistic)
@@ -45,19 +60,25 @@ internal static class ReviewWords
         string lost = pessimistic.LostAsRecommended.IsEmpty
             ? "nobody is lost by what is recommended here"
             : $"what is recommended here loses {NameList.Spoken([.. pessimistic.LostAsRecommended.Select(id => id.Value)])} in some case";
-        return $"{Case}, {then}; {lost}.{Fails(pessimistic.Fails, " Then not served: ")}";
+        string fails = pessimistic.Fails.IsEmpty ? "" : $" Whatever is plugged in, {Names(pessimistic.Fails)} cannot have all of it then.";
+        return $"{Case}, {then}; {lost}.{fails}";
     }
 
     private static string Spare(SiteStanding site) => site.Spare is { } spare ? $"{Figures.Decibels(spare)} dB to spare." : "nobody needs it alone.";
 
     /// <summary>What to do without an outlet.</summary>
-    public static string Next(SiteStanding site)
+    private static string Next(RepeaterPlacement placement, SiteStanding site)
     {
         NextBest next = site.Next;
         if (next.InItsPlace is { } other) return $"Second best: {RepeaterWords.Where(other)}, {Compared(site.Spare, next.Spare!.Value)}.";
         string proof = next.IsProven ? "" : " (cheaper is not ruled out)";
-        string rest = next.Repeaters.IsEmpty && next.KeptOn.IsEmpty ? "nothing is left that helps" : $"it takes {What(next.Repeaters, next.KeptOn)}{proof}, {CostChange(next.CostChange)}";
-        return next.Fails.IsEmpty ? $"Without this outlet {rest}." : $"No outlet takes its place: {rest}.{Fails(next.Fails, " Then not served: ")}";
+        string rest = $"{What(next.Repeaters, next.KeptOn)}{proof}, {CostChange(next.CostChange)}";
+        if (next.Fails.IsEmpty) return $"Without this outlet it takes {rest}.";
+
+        // Where nothing but the other repeaters is left, whom it is for says who fails.
+        bool isRest = next.Repeaters.SequenceEqual(placement.Repeaters.Select(repeater => repeater.Outlet).Where(outlet => outlet != site.Outlet))
+            && next.KeptOn.SequenceEqual(placement.KeptOn.Select(kept => kept.Device));
+        return "No other outlet takes its place" + (isRest ? "." : $": the best without it is {rest}, and leaves {Names(next.Fails)} without all that is asked.");
     }
 
     private static string Compared(Decibels? spare, Decibels other)
@@ -79,19 +100,14 @@ internal static class ReviewWords
         _ => "at the same cost",
     };
 
-    /// <summary>Who is out of reach everyday is not named again for other cases.</summary>
-    private static string Fails(ImmutableArray<UnservedDevice> fails, string lead)
-    {
-        HashSet<Devices.DeviceId> everyday = [.. fails.Where(u => u.Case == default).Select(u => u.Device)];
-        string[] named = [.. fails.Where(u => u.Case == default || !everyday.Contains(u.Device)).Select(u => $"{u.Device}{RepeaterWords.When(u.Case)} ({RepeaterWords.Lack(u)})")];
-        return named.Length == 0 ? "" : $"{lead}{string.Join(", ", named)}.";
-    }
+    private static string Names(ImmutableArray<UnservedDevice> fails) => NameList.Spoken([.. fails.Select(u => u.Device.Value).Distinct()]);
 
-    private static string WithInterval(DrawnShare share) =>
+    /// <summary>A share and where it lies, such as "98.3 % [98.0 to 98.5]".</summary>
+    public static string WithInterval(DrawnShare share) =>
         FormattableString.Invariant($"{Percent(share.Probability)} [{100 * share.Interval.Low:0.0} to {100 * share.Interval.High:0.0}]");
 
     /// <summary>Only what always or never happened is called 100 or 0.</summary>
-    private static string Percent(double share) => share switch
+    public static string Percent(double share) => share switch
     {
         < 1 and >= 0.9995 => "over 99.9 %",
         > 0 and < 0.0005 => "under 0.1 %",

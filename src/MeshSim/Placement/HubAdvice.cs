@@ -45,21 +45,20 @@ internal sealed class HubAdvice
     public ImmutableArray<HubGroup> Apart()
     {
         int all = (1 << networks.Length) - 1;
-        var best = new (int Unserved, int Cost, ImmutableArray<HubGroup> Groups)[all + 1];
-        best[0] = (0, 0, []);
+        var best = new (SiteScore Score, ImmutableArray<HubGroup> Groups)[all + 1];
+        best[0] = (default, []);
         for (int set = 1; set <= all; set++)
         {
             // Each part with the set's first network in it, the whole set first.
-            best[set] = (int.MaxValue, 0, []);
+            best[set] = (new(int.MaxValue, 0, 0), []);
             int first = set & -set;
             for (int part = set; part > 0; part = (part - 1) & set)
             {
                 if ((part & first) == 0) continue;
                 HubGroup group = GroupOf(part);
-                (int unserved, int cost, ImmutableArray<HubGroup> others) = best[set ^ part];
-                var candidate = (unserved + group.Site.Unserved, cost + group.Site.Cost, ImmutableArray.Create(group).AddRange(others));
-                if ((candidate.Item1, candidate.Item2, candidate.Item3.Length).CompareTo((best[set].Unserved, best[set].Cost, best[set].Groups.Length)) < 0)
-                    best[set] = candidate;
+                (SiteScore score, ImmutableArray<HubGroup> others) = best[set ^ part];
+                (SiteScore Score, ImmutableArray<HubGroup> Groups) candidate = (score + group.Site.Score, [group, .. others]);
+                if ((candidate.Score, candidate.Groups.Length).CompareTo((best[set].Score, best[set].Groups.Length)) < 0) best[set] = candidate;
             }
         }
 
@@ -79,19 +78,19 @@ internal sealed class HubAdvice
         var queue = places.Select((place, order) => (Place: place, Order: order, Bound: BoundAt(members, place)))
             .OrderBy(site => site.Bound).ThenBy(site => site.Order).ToList();
         List<(HubSite Site, int Order)> known = [];
-        foreach ((int? place, int order, (int Unserved, int Cost) bound) in queue)
+        foreach ((int? place, int order, SiteScore bound) in queue)
         {
-            if (known.Count >= listed && bound.CompareTo((known[listed - 1].Site.Unserved, known[listed - 1].Site.Cost)) > 0) break;
+            if (known.Count >= listed && bound.CompareTo(known[listed - 1].Site.Score) > 0) break;
             known.Add((SiteAt(members, place), order));
-            known = [.. known.OrderBy(site => site.Site.Unserved).ThenBy(site => site.Site.Cost)
+            known = [.. known.OrderBy(site => site.Site.Score)
                 .ThenByDescending(site => site.Site.WeakestMargin?.Value ?? double.NegativeInfinity).ThenBy(site => site.Order)];
         }
 
         return [.. known.Take(listed).Select(site => site.Site)];
     }
 
-    private (int Unserved, int Cost) BoundAt(ImmutableArray<SiteNetwork> members, int? place) =>
-        members.Select(network => network.BoundAt(place)).Aggregate((0, MoveTo(place)), (sum, bound) => (sum.Item1 + bound.Unserved, sum.Item2 + bound.Cost));
+    private SiteScore BoundAt(ImmutableArray<SiteNetwork> members, int? place) =>
+        members.Select(network => network.BoundAt(place)).Aggregate(new SiteScore(0, 0, MoveTo(place)), (sum, bound) => sum + bound);
 
     private HubSite SiteAt(ImmutableArray<SiteNetwork> members, int? place)
     {

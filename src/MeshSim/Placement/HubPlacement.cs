@@ -17,8 +17,8 @@ public sealed record HubPlacement
     public required ImmutableArray<string> StatesHeld { get; init; }
 
     /// <summary>
-    /// The best sites, the best first: fewest devices that cannot be served, then least cost, then the strongest weakest route, then
-    /// where the hub is now, then the home's order of outlets. Where the hub is now is always among them.
+    /// The best sites, the best first: fewest devices without a way everyday, then fewest that cannot have all that is asked, then
+    /// least cost, then the strongest weakest route, then where the hub is now, then the home's order of outlets. Where the hub is now is always among them.
     /// </summary>
     public required ImmutableArray<HubSite> Sites { get; init; }
 
@@ -40,9 +40,9 @@ public sealed record HubPlacement
     /// <summary>What placing the sticks apart costs.</summary>
     public int ApartCost => Apart.Sum(group => group.Site.Cost);
 
-    /// <summary>Whether fewer devices stay unserved, or it costs less, when the sticks stand apart.</summary>
+    /// <summary>Whether fewer devices stay out of reach or unserved, or it costs less, when the sticks stand apart.</summary>
     public bool IsApartBetter =>
-        Apart.Length > 1 && (Apart.Sum(group => group.Site.Unserved), ApartCost).CompareTo((Best.Unserved, Best.Cost)) < 0;
+        Apart.Length > 1 && Apart.Aggregate(default(SiteScore), (sum, group) => sum + group.Site.Score).CompareTo(Best.Score) < 0;
 }
 
 /// <summary>Sticks that stand together.</summary>
@@ -60,6 +60,12 @@ public sealed record HubSite(Outlet? Outlet, int Cost, int LowerBound, Immutable
     /// <summary>Devices that cannot be served in every case asked for, whatever is plugged in.</summary>
     public int Unserved => Networks.Sum(network => network.Unserved.Length);
 
+    /// <summary>Those of them that have no way everyday.</summary>
+    public int OutOfReach => Networks.Sum(network => network.OutOfReach.Length);
+
+    /// <summary>What it is ranked by first.</summary>
+    internal SiteScore Score => new(OutOfReach, Unserved, Cost);
+
     /// <summary>Repeaters needed.</summary>
     public int Repeaters => Networks.Sum(network => network.Repeaters.Length);
 
@@ -75,6 +81,7 @@ public sealed record HubSite(Outlet? Outlet, int Cost, int LowerBound, Immutable
 /// <param name="Repeaters">Where repeaters go, in the home's order.</param>
 /// <param name="KeptOn">Mains devices that stay powered in states that would turn them off, in the home's order.</param>
 /// <param name="Unserved">Devices that cannot be served in every case asked for, in the home's order.</param>
+/// <param name="OutOfReach">Those of them that have no way everyday, in the home's order.</param>
 /// <param name="WeakestMargin">The weakest link of the weakest everyday route of a device within reach; null when none is.</param>
 /// <param name="Cost">Of the repeaters and switches.</param>
 /// <param name="LowerBound">Nothing that serves as many devices costs less.</param>
@@ -84,6 +91,7 @@ public sealed record HubNetwork(
     ImmutableArray<Outlet> Repeaters,
     ImmutableArray<DeviceId> KeptOn,
     ImmutableArray<DeviceId> Unserved,
+    ImmutableArray<DeviceId> OutOfReach,
     Decibels? WeakestMargin,
     int Cost,
     int LowerBound,

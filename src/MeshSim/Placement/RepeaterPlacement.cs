@@ -15,7 +15,7 @@ public sealed record RepeaterPlacement
     public required NetworkName Network { get; init; }
 
     /// <summary>What was asked.</summary>
-    public PlacementGoals Goals { get; init; } = PlacementGoals.OneWay;
+    public PlacementGoals Goals { get; init; } = PlacementGoals.Default;
 
     /// <summary>Where to plug repeaters in, in the order of their outlets in the home; empty when none is needed.</summary>
     public required ImmutableArray<PlacedRepeater> Repeaters { get; init; }

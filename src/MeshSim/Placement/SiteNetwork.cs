@@ -14,9 +14,10 @@ internal sealed class SiteNetwork
     private readonly PlacementCosts costs;
     private readonly WorkLimit limit;
     private readonly ImmutableArray<DeviceId> dark;
+    private readonly ImmutableArray<DeviceId> darkEveryday;
     private readonly SiteSurvey? survey;
     private readonly Dictionary<int, HubNetwork> answers = [];
-    private readonly Dictionary<int, (int Unserved, int Cost)> bounds = [];
+    private readonly Dictionary<int, SiteScore> bounds = [];
 
     /// <summary>Surveys the network.</summary>
     /// <param name="home">The home.</param>
@@ -36,7 +37,8 @@ internal sealed class SiteNetwork
         ImmutableArray<State> possible = [.. held.Where(state => graphs.In(state).Coordinator >= 0)];
         bool isOn = graphs.In(everyday).Coordinator >= 0;
         IEnumerable<DeviceId> without = held.Except(possible).SelectMany(state => graphs.In(state).Devices);
-        dark = [.. (isOn ? without : without.Concat(graphs.In(everyday).Devices)).Where(id => id != network.Coordinator)];
+        darkEveryday = isOn ? [] : [.. graphs.In(everyday).Devices.Where(id => id != network.Coordinator)];
+        dark = [.. without.Where(id => id != network.Coordinator), .. darkEveryday];
         survey = isOn ? new(home, network, graphs, everyday, possible, sites) : null;
         Order = [.. home.DevicesOf(network).Select(device => device.Id)];
     }
@@ -46,19 +48,20 @@ internal sealed class SiteNetwork
 
     private ImmutableArray<DeviceId> Order { get; }
 
-    /// <summary>Fewer devices than this cannot be unserved, and with so few, it costs no less. Every day alone is looked at.</summary>
+    /// <summary>Fewer devices than this cannot be out of reach or unserved, and with so few, it costs no less. Every day alone is looked at.</summary>
     /// <param name="site">A site; null where the coordinator is now.</param>
-    public (int Unserved, int Cost) BoundAt(int? site)
+    public SiteScore BoundAt(int? site)
     {
         int key = site ?? -1;
-        if (answers.TryGetValue(key, out HubNetwork? answer)) return (answer.Unserved.Length, answer.LowerBound);
-        if (bounds.TryGetValue(key, out (int, int) known)) return known;
-        if (survey is null) return bounds[key] = (dark.Distinct().Count(), 0);
+        if (answers.TryGetValue(key, out HubNetwork? answer)) return new(answer.OutOfReach.Length, answer.Unserved.Length, answer.LowerBound);
+        if (bounds.TryGetValue(key, out SiteScore known)) return known;
+        if (survey is null) return bounds[key] = new(darkEveryday.Length, dark.Distinct().Count(), 0);
         RepeaterSurvey at = At(site);
         DemandSet demands = new(at.Situations[..1], ways: 1);
         int[] each = [.. at.CostsOf(costs)];
         int bound = RepeaterSolver.Bound(demands, each, BoundOnly);
-        return bounds[key] = (demands.Unservable.Select(device => at.Devices[device].Id).Union(dark).Count(), bound);
+        DeviceId[] outOfReach = [.. demands.Unservable.Select(device => at.Devices[device].Id)];
+        return bounds[key] = new(outOfReach.Length, outOfReach.Union(dark).Count(), bound);
     }
 
     /// <summary>What is needed at a site, as far as the work goes.</summary>
@@ -67,7 +70,7 @@ internal sealed class SiteNetwork
     {
         int key = site ?? -1;
         if (answers.TryGetValue(key, out HubNetwork? answer)) return answer;
-        if (survey is null) return answers[key] = new(Name, [], [], InOrder(dark), null, 0, 0, 0);
+        if (survey is null) return answers[key] = new(Name, [], [], InOrder(dark), darkEveryday, null, 0, 0, 0);
         RepeaterSurvey at = At(site);
         RepeaterSolution solution = RepeaterSolver.Solve(new DemandSet(at.Situations, goals.Ways), [.. at.CostsOf(costs)], limit);
         IEnumerable<DeviceId> unserved = solution.Unservable.Concat(solution.Unmet.Select(unmet => unmet.Device)).Select(device => at.Devices[device].Id);
@@ -76,6 +79,7 @@ internal sealed class SiteNetwork
             at.OutletsOf(solution.Outlets),
             [.. at.KeptOf(solution.Outlets).Select(device => device.Id)],
             InOrder(unserved.Concat(dark)),
+            InOrder(solution.Unservable.Select(device => at.Devices[device].Id)),
             Weakest(at.Situations[0], solution),
             solution.Cost,
             solution.LowerBound,

@@ -20,5 +20,5 @@ public sealed record StudyOptions
     public double ProbeHeightMetres { get; init; } = 1.0;
 
     /// <summary>What repeaters are to achieve.</summary>
-    public PlacementGoals Goals { get; init; } = PlacementGoals.OneWay;
+    public PlacementGoals Goals { get; init; } = PlacementGoals.Default;
 }

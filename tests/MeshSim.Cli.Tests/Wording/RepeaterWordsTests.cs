@@ -8,7 +8,7 @@ namespace MeshSim.Cli.Tests.Wording;
 public sealed class RepeaterWordsTests
 {
     private static readonly UnservedDevice Far = new(new("shed-sensor"), new(2.5), "outlet shed-wall");
-    private static readonly PlacementGoals Kept = new() { Ways = 2, HoldStates = true };
+    private static readonly PlacementGoals Kept = PlacementGoals.Default;
 
     [Fact]
     public void The_answer_names_the_outlet_the_gain_and_the_proof() =>
@@ -56,7 +56,7 @@ public sealed class RepeaterWordsTests
 
     [Fact]
     public void That_no_state_must_hold_is_said_when_states_are_to_hold() =>
-        RepeaterWords.Answer(Samples.AllReached, Samples.Placement with { Repeaters = [], LowerBound = 0, Goals = new() { HoldStates = true } }).Should().Be(
+        RepeaterWords.Answer(Samples.AllReached, Samples.Placement with { Repeaters = [], LowerBound = 0, Goals = new() { Ways = 1 } }).Should().Be(
             "No repeater is needed: every device has a reliable way already, and no other state is marked that must hold.");
 
     [Fact]

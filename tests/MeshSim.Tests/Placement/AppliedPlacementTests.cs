@@ -15,14 +15,14 @@ public sealed class AppliedPlacementTests
     private const int Homes = 200;
 
     private static readonly Home Terrace = HomeFolder.Read(Path.Combine(SourceTree.Root, "floorplans", "quay-terrace")).Home!;
-    private static readonly PlacementGoals Everything = new() { Ways = 2, HoldStates = true };
+    private static readonly PlacementGoals Everything = PlacementGoals.Default;
 
     [Fact]
     public void On_quay_terrace_bedtime_holds_once_the_repeaters_are_in()
     {
         Rehearse(Terrace, null).Broken.Select(broken => broken.Outage.Name).Should().Equal("bedtime");
 
-        RepeaterPlacement placement = Place(Terrace, new() { HoldStates = true });
+        RepeaterPlacement placement = Place(Terrace, new() { Ways = 1 });
 
         placement.StatesHeld.Should().Equal("bedtime");
         placement.ServesAll.Should().BeTrue();
@@ -87,9 +87,9 @@ public sealed class AppliedPlacementTests
     public void A_state_without_a_coordinator_is_named_for_each_device_that_it_leaves_alone()
     {
         State dark = new() { Name = "dark", DevicesOff = [Terrace.Networks[0].Coordinator, new("hall-motion")], MustHold = true };
-        RepeaterPlacement placement = Place(Terrace with { States = [dark] }, new() { HoldStates = true });
+        RepeaterPlacement placement = Place(Terrace with { States = [dark] }, new() { Ways = 1 });
 
-        placement.Repeaters.Select(repeater => repeater.Outlet).Should().Equal(Place(Terrace, PlacementGoals.OneWay).Repeaters.Select(repeater => repeater.Outlet));
+        placement.Repeaters.Select(repeater => repeater.Outlet).Should().Equal(Place(Terrace, PlacementGoals.OneWayEveryday).Repeaters.Select(repeater => repeater.Outlet));
         placement.Unserved.Should().HaveCount(Terrace.DevicesOf(Terrace.Networks[0]).Count() - 2)
             .And.OnlyContain(unserved => unserved.Case == new PlacementCase("dark", null) && unserved.BestRelay.EndsWith("has no power"));
     }

@@ -19,7 +19,7 @@ public sealed class HubAdviceTests
         {
             Home home = RandomHomes.Of(seed) with { Costs = new() { HubMove = 10 * (seed % 3) } };
             Network network = home.Networks[0];
-            HubPlacement hub = HubStudy.Run(home, [network], [], new());
+            HubPlacement hub = HubStudy.Run(home, [network], [], new() { Goals = PlacementGoals.OneWayEveryday });
             var all = SitesOf(home).Select(site =>
             {
                 PluggedInHome tryOut = new(site is null ? home : new MoveCoordinator(network.Coordinator, site).On(home), network);
@@ -32,6 +32,7 @@ public sealed class HubAdviceTests
             foreach (HubSite site in hub.Sites)
             {
                 site.IsProven.Should().BeTrue();
+                site.OutOfReach.Should().Be(site.Unserved, "nothing but a way everyday was asked");
                 (site.Unserved, site.Cost).Should().Be(all.Where(other => other.Site == site.Outlet).Select(other => (other.Unserved, other.Cost)).Single(), "seed {0}", seed);
             }
 
@@ -45,7 +46,7 @@ public sealed class HubAdviceTests
     [Fact]
     public void What_a_site_needs_is_what_repeaters_say_once_the_hub_is_there()
     {
-        PlacementGoals goals = new() { Ways = 2, HoldStates = true };
+        PlacementGoals goals = PlacementGoals.Default;
         for (int seed = 0; seed < Homes; seed++)
         {
             Home home = HeldHomes.Of(seed);
@@ -58,6 +59,7 @@ public sealed class HubAdviceTests
                 needed.Repeaters.Should().Equal(placement.Repeaters.Select(repeater => repeater.Outlet), "seed {0}", seed);
                 needed.KeptOn.Should().Equal(placement.KeptOn.Select(kept => kept.Device), "seed {0}", seed);
                 needed.Unserved.Should().BeEquivalentTo(placement.Unserved.Select(unserved => unserved.Device).Distinct(), "seed {0}", seed);
+                needed.OutOfReach.Should().BeEquivalentTo(placement.Unserved.Where(unserved => unserved.Case == default).Select(unserved => unserved.Device), "seed {0}", seed);
                 needed.Cost.Should().Be(placement.Cost, "seed {0}", seed);
             }
         }
@@ -69,7 +71,7 @@ public sealed class HubAdviceTests
         for (int seed = 0; seed < Homes; seed++)
         {
             HubPlacement hub = HubStudy.Run(RandomHomes.Of(seed), RandomHomes.Of(seed).Networks, [], new());
-            hub.Sites.SkipLast(1).Select(site => (site.Unserved, site.Cost)).Should().BeInAscendingOrder("seed {0}", seed);
+            hub.Sites.SkipLast(1).Select(site => (site.OutOfReach, site.Unserved, site.Cost)).Should().BeInAscendingOrder("seed {0}", seed);
             hub.Sites.Should().ContainSingle(site => site.Outlet == null);
             hub.Present.Cost.Should().Be(hub.Present.Repeaters * 20);
         }
@@ -90,9 +92,9 @@ public sealed class HubAdviceTests
                 site.Cost.Should().Be(parts + (site.Outlet is null ? 0 : home.Costs.HubMove));
             }
 
-            var apart = (both.Apart.Sum(group => group.Site.Unserved), both.ApartCost);
-            var each = (alone.Sum(hub => hub.Best.Unserved), alone.Sum(hub => hub.Best.Cost));
-            apart.Should().Be(new[] { each, (both.Best.Unserved, both.Best.Cost) }.Min(), "seed {0}", seed);
+            var apart = (both.Apart.Sum(group => group.Site.OutOfReach), both.Apart.Sum(group => group.Site.Unserved), both.ApartCost);
+            var each = (alone.Sum(hub => hub.Best.OutOfReach), alone.Sum(hub => hub.Best.Unserved), alone.Sum(hub => hub.Best.Cost));
+            apart.Should().Be(new[] { each, (both.Best.OutOfReach, both.Best.Unserved, both.Best.Cost) }.Min(), "seed {0}", seed);
             apartBetter += both.IsApartBetter ? 1 : 0;
         }
 
@@ -103,7 +105,7 @@ public sealed class HubAdviceTests
     public async Task Several_at_once_get_the_same_answer()
     {
         Home home = HeldHomes.Of(7);
-        StudyOptions options = new() { Goals = new() { Ways = 2, HoldStates = true } };
+        StudyOptions options = new() { Goals = PlacementGoals.Default };
         HubPlacement alone = HubStudy.Run(home, home.Networks, [], options);
         HubPlacement[] together = await Task.WhenAll(Enumerable.Range(0, 4).Select(_ => Task.Run(() => HubStudy.Run(home, home.Networks, [], options), TestContext.Current.CancellationToken)));
         together.Should().AllSatisfy(hub => hub.Should().BeEquivalentTo(alone));

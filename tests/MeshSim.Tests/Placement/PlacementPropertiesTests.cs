@@ -69,7 +69,7 @@ public sealed class PlacementPropertiesTests
     [InlineData(8)]
     public async Task The_answer_is_the_same_whether_one_or_several_ask(int threads)
     {
-        PlacementGoals goals = new() { Ways = 2, HoldStates = true };
+        PlacementGoals goals = PlacementGoals.Default;
         Home[] homes = [.. Enumerable.Range(0, threads).Select(HeldHomes.Of)];
         string[] alone = [.. homes.Select(home => Told(home, goals))];
         Task<string>[] together = [.. homes.Select(home => Task.Factory.StartNew(

@@ -91,7 +91,7 @@ public sealed class RepeaterAdviceTests
 
     private static RepeaterPlacement Place(Home home, State? state = null)
     {
-        StudyOptions options = new() { State = state };
+        StudyOptions options = new() { State = state, Goals = PlacementGoals.OneWayEveryday };
         return CoverageStudy.Repeaters(CoverageStudy.Run(home, home.Networks[0], options), options);
     }
 

@@ -66,7 +66,7 @@ public sealed class RepeaterPlacementTests
     {
         Home home = RandomHomes.Of(seed);
         NetworkCoverage coverage = CoverageStudy.Run(home, home.Networks[0], new StudyOptions());
-        return (home, CoverageStudy.Repeaters(coverage, new StudyOptions()), new PluggedInHome(home, home.Networks[0]));
+        return (home, CoverageStudy.Repeaters(coverage, new() { Goals = PlacementGoals.OneWayEveryday }), new PluggedInHome(home, home.Networks[0]));
     }
 
     private static int SubsetOf(Home home, IEnumerable<PlacedRepeater> repeaters) =>

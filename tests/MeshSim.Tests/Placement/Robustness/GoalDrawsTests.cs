@@ -24,7 +24,7 @@ public sealed class GoalDrawsTests
     {
         // Nothing is unknown but the exponent, and nothing is correlated: every probability follows from three margins.
         Home home = PlacedHomes.Row(hopLimit: 3, deviceMetres: [200], outletMetres: [90]);
-        (_, SurveyedPlacement surveyed) = PlacedHomes.Of(home, PlacementGoals.OneWay);
+        (_, SurveyedPlacement surveyed) = PlacedHomes.Of(home, PlacementGoals.OneWayEveryday);
         GoalChances chances = GoalDraws.Estimate(surveyed, new() { Draws = Draws, Seed = 3, Correlation = 0 });
 
         RepeaterProblem problem = surveyed.Survey.Problem;
@@ -51,7 +51,7 @@ public sealed class GoalDrawsTests
     public void On_quay_terrace_a_plain_experiment_agrees()
     {
         const int plainDraws = 4000;
-        (_, SurveyedPlacement surveyed) = PlacedHomes.Of(Terrace, new() { HoldStates = true, Ways = 2 });
+        (_, SurveyedPlacement surveyed) = PlacedHomes.Of(Terrace, PlacementGoals.Default);
         GoalChances chances = GoalDraws.Estimate(surveyed, new() { Draws = Draws });
         PlainGoalDraws plain = new(surveyed, LinkShadowing.DefaultCorrelation, plainDraws, seed: 7);
 
@@ -73,7 +73,7 @@ public sealed class GoalDrawsTests
     [Fact]
     public void The_same_seed_gives_the_same_counts_and_another_one_others()
     {
-        (_, SurveyedPlacement surveyed) = PlacedHomes.Of(Terrace, PlacementGoals.OneWay);
+        (_, SurveyedPlacement surveyed) = PlacedHomes.Of(Terrace, PlacementGoals.OneWayEveryday);
         GoalChances once = GoalDraws.Estimate(surveyed, new() { Draws = 1000 }), again = GoalDraws.Estimate(surveyed, new() { Draws = 1000 });
         again.Goal.Should().Be(once.Goal);
         again.Devices.Should().Equal(once.Devices);
@@ -83,7 +83,7 @@ public sealed class GoalDrawsTests
     [Fact]
     public void Draws_outside_their_range_are_refused()
     {
-        (_, SurveyedPlacement surveyed) = PlacedHomes.Of(PlacedHomes.Row(3, [200], [100]), PlacementGoals.OneWay);
+        (_, SurveyedPlacement surveyed) = PlacedHomes.Of(PlacedHomes.Row(3, [200], [100]), PlacementGoals.OneWayEveryday);
         Action none = () => GoalDraws.Estimate(surveyed, new() { Draws = 0 });
         none.Should().Throw<ArgumentOutOfRangeException>();
     }

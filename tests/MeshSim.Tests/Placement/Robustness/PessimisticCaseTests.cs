@@ -17,13 +17,13 @@ public sealed class PessimisticCaseTests
     {
         // As computed o0 suffices alone; with an exponent of 2.3 the links of 100 m lack, and two repeaters make the way.
         Home home = PlacedHomes.Row(hopLimit: 5, deviceMetres: [200], outletMetres: [100, 50, 150]);
-        (RepeaterPlacement placement, SurveyedPlacement surveyed) = PlacedHomes.Of(home, PlacementGoals.OneWay);
+        (RepeaterPlacement placement, SurveyedPlacement surveyed) = PlacedHomes.Of(home, PlacementGoals.OneWayEveryday);
         placement.Repeaters.Select(repeater => repeater.Outlet.Id.Value).Should().Equal("o0");
 
         PessimisticPlacement pessimistic = PessimisticCase.Solve(surveyed);
 
         Home dearer = home with { Parameters = home.Parameters with { Exponent = home.Parameters.Exponent + MarginUncertainties.ExponentDeviation } };
-        RepeaterPlacement then = PlacedHomes.Of(dearer, PlacementGoals.OneWay).Placement;
+        RepeaterPlacement then = PlacedHomes.Of(dearer, PlacementGoals.OneWayEveryday).Placement;
         pessimistic.Repeaters.Should().Equal(then.Repeaters.Select(repeater => repeater.Outlet));
         pessimistic.IsSame.Should().BeFalse();
         pessimistic.IsProven.Should().BeTrue();
@@ -36,7 +36,7 @@ public sealed class PessimisticCaseTests
     public void On_quay_terrace_each_margin_falls_by_one_deviation_of_everything()
     {
         Home home = HomeFolder.Read(Path.Combine(SourceTree.Root, "floorplans", "quay-terrace")).Home!;
-        (_, SurveyedPlacement surveyed) = PlacedHomes.Of(home, new() { HoldStates = true });
+        (_, SurveyedPlacement surveyed) = PlacedHomes.Of(home, new() { Ways = 1 });
         PessimisticPlacement pessimistic = PessimisticCase.Solve(surveyed);
 
         // Plainly: every pair traced, one deviation of each unknown taken off, and the problem solved.

@@ -12,7 +12,7 @@ public sealed class SiteStandingsTests
     /// <summary>The same difference of two margins, in another order.</summary>
     private const double OrderOfSumDb = 1e-9;
 
-    private static readonly PlacementGoals Everything = new() { Ways = 2, HoldStates = true };
+    private static readonly PlacementGoals Everything = PlacementGoals.Default;
 
     [Fact]
     public void In_random_homes_the_next_best_is_what_trying_everything_finds()
@@ -20,7 +20,7 @@ public sealed class SiteStandingsTests
         int stands = 0, others = 0, fails = 0;
         for (int seed = 0; seed < Homes; seed++)
         {
-            (RepeaterPlacement placement, SurveyedPlacement surveyed) = PlacedHomes.Of(HeldHomes.Of(seed), seed % 2 == 0 ? Everything : new() { HoldStates = true });
+            (RepeaterPlacement placement, SurveyedPlacement surveyed) = PlacedHomes.Of(HeldHomes.Of(seed), seed % 2 == 0 ? Everything : new() { Ways = 1 });
             var standings = SiteStandings.Of(surveyed);
             standings.Select(standing => standing.Outlet).Should().Equal(placement.Repeaters.Select(repeater => repeater.Outlet));
             foreach ((SiteStanding standing, int choice) in standings.Zip(surveyed.Chosen))
@@ -52,7 +52,7 @@ public sealed class SiteStandingsTests
     {
         // The device at 200 m hears neither the coordinator nor anything but what lies between.
         Home home = PlacedHomes.Row(hopLimit: 3, deviceMetres: [200], outletMetres: [100, 110]);
-        (_, SurveyedPlacement surveyed) = PlacedHomes.Of(home, PlacementGoals.OneWay);
+        (_, SurveyedPlacement surveyed) = PlacedHomes.Of(home, PlacementGoals.OneWayEveryday);
         SiteStanding standing = SiteStandings.Of(surveyed).Single();
         standing.Outlet.Id.Value.Should().Be("o0");
         standing.Next.InItsPlace!.Id.Value.Should().Be("o1");
@@ -63,7 +63,7 @@ public sealed class SiteStandingsTests
     public void An_outlet_that_alone_reaches_a_device_leaves_it_unserved_and_says_what_lacks()
     {
         Home home = PlacedHomes.Row(hopLimit: 3, deviceMetres: [200], outletMetres: [100, 20]);
-        (_, SurveyedPlacement surveyed) = PlacedHomes.Of(home, PlacementGoals.OneWay);
+        (_, SurveyedPlacement surveyed) = PlacedHomes.Of(home, PlacementGoals.OneWayEveryday);
         NextBest next = SiteStandings.Of(surveyed).Single().Next;
         next.InItsPlace.Should().BeNull();
         next.Fails.Single().Shortfall!.Value.Value.Should().BePositive();

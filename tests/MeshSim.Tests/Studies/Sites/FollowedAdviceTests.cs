@@ -47,11 +47,11 @@ public sealed class FollowedAdviceTests
         HubPlacement hub = new()
         {
             Networks = [new("plugs"), new("lighting")],
-            Goals = PlacementGoals.OneWay,
+            Goals = PlacementGoals.OneWayEveryday,
             StatesHeld = [],
             SitesConsidered = 2,
             Apart = [],
-            Sites = [new(Terrace.Outlets[5], 60, 60, [new(new("plugs"), [Terrace.Outlets[1]], [], [], null, 20, 20, 0)])],
+            Sites = [new(Terrace.Outlets[5], 60, 60, [new(new("plugs"), [Terrace.Outlets[1]], [], [], [], null, 20, 20, 0)])],
         };
         Home applied = FollowedAdvice.With(Terrace, hub);
         Device At(string network) => applied.Devices.First(device => device.Id == Terrace.Networks.First(n => n.Name.Value == network).Coordinator);

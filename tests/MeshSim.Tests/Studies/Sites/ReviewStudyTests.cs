@@ -29,7 +29,7 @@ public sealed class ReviewStudyTests
     {
         (int inside, int outside) = (0, 0);
         for (int seed = 0; seed < Homes; seed++)
-            Compare(HeldHomes.Of(seed), new() { HoldStates = true, Ways = 1 + (seed % 2) }, seed, ref inside, ref outside);
+            Compare(HeldHomes.Of(seed), new() { Ways = 1 + (seed % 2) }, seed, ref inside, ref outside);
         new[] { inside, outside }.Should().OnlyContain(count => count > Homes);
     }
 
@@ -37,14 +37,14 @@ public sealed class ReviewStudyTests
     public void On_quay_terrace_a_point_is_in_the_zone_exactly_when_a_repeater_there_loses_nobody()
     {
         (int inside, int outside) = (0, 0);
-        Compare(Terrace, new() { HoldStates = true }, 1, ref inside, ref outside);
+        Compare(Terrace, new() { Ways = 1 }, 1, ref inside, ref outside);
         new[] { inside, outside }.Should().OnlyContain(count => count >= 5);
     }
 
     [Fact]
     public void On_quay_terrace_the_hub_can_stand_exactly_where_moving_it_loses_nobody()
     {
-        PlacementGoals goals = new() { HoldStates = true };
+        PlacementGoals goals = new() { Ways = 1 };
         StudyOptions options = new() { Goals = goals };
         HubPlacement hub = HubStudy.Run(Terrace, Terrace.Networks, [], options);
         SiteZone zone = ReviewStudy.Hub(Terrace, hub, options, new() { Draws = 0 })!.Zone;
@@ -66,7 +66,7 @@ public sealed class ReviewStudyTests
     [Fact]
     public void The_outlet_itself_has_to_spare_in_the_zone_what_its_standing_says()
     {
-        (RepeaterPlacement placement, _) = PlacedHomes.Of(Terrace, new() { HoldStates = true });
+        (RepeaterPlacement placement, _) = PlacedHomes.Of(Terrace, new() { Ways = 1 });
         NetworkCoverage coverage = CoverageStudy.Run(Terrace, Terrace.Networks[0], new());
         PlacementReview review = ReviewStudy.Repeaters(coverage, placement, new() { Draws = 0 });
         review.Chances.Should().BeNull();

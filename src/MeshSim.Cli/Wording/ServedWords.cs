@@ -1,0 +1,88 @@
+using System.Collections.Immutable;
+using MeshSim.Devices;
+using MeshSim.Placement;
+using MeshSim.Studies;
+
+namespace MeshSim.Cli.Wording;
+
+/// <summary>Who has two ways, one or none once a recommendation is followed, in sentences.</summary>
+internal static class ServedWords
+{
+    /// <summary>How many have what, such as "of 24 devices, 21 then have two ways and 3 only one; nobody drops in bedtime".</summary>
+    /// <param name="coverage">The network as it is.</param>
+    /// <param name="placement">The recommendation.</param>
+    /// <param name="then">" then" where something is to be done first; else empty.</param>
+    public static string Counts(NetworkCoverage coverage, RepeaterPlacement placement, string then)
+    {
+        int all = coverage.Devices.Length, none = OutOfReach(placement).Count, one = OneWay(placement).Count;
+        string asked = placement.Goals.Ways > 1 ? "two reliable ways" : "a reliable way";
+        if (none + one == 0) return $"every device{then} has {asked}{States(placement, "nobody")}";
+
+        (int Count, string First, string Further)[] parts = [(all - none - one, asked, asked), (one, "only one way", "only one"), (none, "no way", "none")];
+        string[] told =
+        [
+            .. parts.Where(part => part.Count > 0).Select((part, index) =>
+                index > 0 ? $"{Figures.Count(part.Count)} {part.Further}" : $"{Figures.Count(part.Count)}{then} {(part.Count == 1 ? "has" : "have")} {part.First}"),
+        ];
+        return $"of {Figures.Counted(all, "device")}, {NameList.Spoken(told)}{States(placement, none == 0 ? "nobody" : "nobody else")}";
+    }
+
+    /// <summary>A sentence for those without a way, one for those with one way where two are asked, one for each state that drops somebody.</summary>
+    public static IEnumerable<string> Left(NetworkCoverage coverage, RepeaterPlacement placement)
+    {
+        HashSet<DeviceId> outOfReach = OutOfReach(placement);
+        if (outOfReach.Count > 0)
+            yield return $"No way, whatever is plugged in: {string.Join(", ", placement.Unserved.Where(u => u.Case == default).Select(Lacking))}.";
+        if (OneWay(placement).Count > 0) yield return $"Only one way, whatever is plugged in: {Hanging(placement, outOfReach)}. Keep what they hang on powered.";
+        foreach (IGrouping<string?, UnservedDevice> state in InStates(placement).GroupBy(u => u.Case.State))
+        {
+            yield return IsCoordinatorOff(coverage, state.Key!)
+                ? $"In {state.Key} nobody has a way: {coverage.Network.Coordinator} itself has no power."
+                : $"In {state.Key} no way, whatever is plugged in: {string.Join(", ", state.Select(Lacking))}.";
+        }
+    }
+
+    /// <summary>Whether a state that must hold leaves the coordinator without power.</summary>
+    private static bool IsCoordinatorOff(NetworkCoverage coverage, string state) =>
+        CoverageWords.IsCoordinatorOff(coverage with { State = coverage.Home.States.FirstOrDefault(s => s.Name == state) });
+
+    private static string Lacking(UnservedDevice unserved) => $"{unserved.Device} ({RepeaterWords.Lack(unserved)})";
+
+    /// <summary>Such as "workshop-plug (hangs on the repeater at workshop-bench), loft-climate and shower-leak (hang on landing-bulb)".</summary>
+    private static string Hanging(RepeaterPlacement placement, HashSet<DeviceId> outOfReach)
+    {
+        var devices = Losses(placement).Where(u => !outOfReach.Contains(u.Device)).GroupBy(u => u.Device)
+            .Select(losses => (Device: losses.Key.Value, On: NameList.Spoken([.. losses.Select(u => u.Case.Lost!)])));
+        return string.Join(", ", devices.GroupBy(entry => entry.On).Select(same =>
+            $"{NameList.Spoken([.. same.Select(entry => entry.Device)])} ({(same.Count() == 1 ? "hangs" : "hang")} on {same.Key})"));
+    }
+
+    /// <summary>What happens in the states that must hold, such as "; nobody drops in bedtime"; empty where none was asked for.</summary>
+    public static string States(RepeaterPlacement placement, string nobody)
+    {
+        if (placement.StatesHeld.IsEmpty) return "";
+        ILookup<string?, UnservedDevice> dropped = InStates(placement).ToLookup(u => u.Case.State);
+        string[] whole = [.. placement.StatesHeld.Where(state => !dropped.Contains(state))];
+        IEnumerable<string> told = dropped.Select(state => $"{Figures.Count(state.Count())} in {state.Key}");
+        string clean = whole.Length == 0 ? "" : $"; {nobody} drops in {NameList.Spoken(whole)}";
+        return dropped.Count == 0 ? clean : $"{clean}; without a way: {NameList.Spoken([.. told])}";
+    }
+
+    private static HashSet<DeviceId> OutOfReach(RepeaterPlacement placement) => [.. placement.Unserved.Where(u => u.Case == default).Select(u => u.Device)];
+
+    private static HashSet<DeviceId> OneWay(RepeaterPlacement placement)
+    {
+        HashSet<DeviceId> devices = [.. Losses(placement).Select(u => u.Device)];
+        devices.ExceptWith(OutOfReach(placement));
+        return devices;
+    }
+
+    private static IEnumerable<UnservedDevice> Losses(RepeaterPlacement placement) => placement.Unserved.Where(u => u.Case.Lost is not null);
+
+    /// <summary>Who is out of reach everyday is not named again for a state.</summary>
+    private static IEnumerable<UnservedDevice> InStates(RepeaterPlacement placement)
+    {
+        HashSet<DeviceId> outOfReach = OutOfReach(placement);
+        return placement.Unserved.Where(u => u.Case is { State: not null, Lost: null } && !outOfReach.Contains(u.Device));
+    }
+}

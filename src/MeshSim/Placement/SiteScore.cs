@@ -1,0 +1,14 @@
+namespace MeshSim.Placement;
+
+/// <summary>What sites of a hub are ranked by: a device without any way weighs more than any number that lack a second one, and both more than money.</summary>
+/// <param name="OutOfReach">Devices without a way everyday.</param>
+/// <param name="Unserved">Devices that cannot have all that is asked, those among them.</param>
+/// <param name="Cost">In the home's units.</param>
+internal readonly record struct SiteScore(int OutOfReach, int Unserved, int Cost) : IComparable<SiteScore>
+{
+    /// <summary>Of two networks at one site, or of two sites.</summary>
+    public static SiteScore operator +(SiteScore a, SiteScore b) => new(a.OutOfReach + b.OutOfReach, a.Unserved + b.Unserved, a.Cost + b.Cost);
+
+    /// <summary>Below zero when this is the better one.</summary>
+    public int CompareTo(SiteScore other) => (OutOfReach, Unserved, Cost).CompareTo((other.OutOfReach, other.Unserved, other.Cost));
+}
