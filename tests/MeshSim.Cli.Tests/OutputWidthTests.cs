@@ -26,7 +26,7 @@ public sealed class OutputWidthTests
         ["map"] = ["--step", "1"],
         ["bands"] = ["--step", "1"],
         ["hub"] = [],
-        ["repeaters"] = ["--ways", "2", "--hold-states", "--ladder", "3"],
+        ["repeaters"] = ["--ladder", "3"],
         ["sheets"] = ["--out", "{out}"],
         ["compare"] = ["{home}", "--step", "1"],
         ["record"] = [],

@@ -72,7 +72,11 @@ internal static class RepeatersWork
     private static string Giving(PlacedNetwork answer, Infeasibility infeasible, int width)
     {
         string[] obstacles = [.. infeasible.Obstacles.IsEmpty ? ServedWords.Left(answer.Coverage, answer.Placement) : ConcessionWords.Obstacles(infeasible)];
-        string text = obstacles.Length == 0 ? "" : "\n" + TextTable.Paragraph("What cannot be had, whatever is plugged in:", width) + TextTable.List(obstacles, width);
-        return infeasible.Concessions.IsEmpty ? text : text + "\n" + TextTable.Render(ConcessionTable.Of(infeasible, answer.Coverage.DesignMargin), width);
+        string text = obstacles.Length == 0 ? "" : "\n" + TextTable.Paragraph("What cannot be had, with one repeater to an outlet:", width) + TextTable.List(obstacles, width);
+        if (infeasible.Obstacles.Any(obstacle => obstacle.Case.Lost is not null))
+            text += TextTable.Paragraph(ServedWords.Advice(infeasible.Obstacles.Select(obstacle => obstacle.Case)), width);
+        if (infeasible.Concessions.IsEmpty) return text;
+        Table table = ConcessionTable.Of(infeasible, answer.Coverage.DesignMargin);
+        return text + "\n" + (table.Rows.IsEmpty ? string.Concat(table.Notes.Select(note => TextTable.Paragraph(note, width))) : TextTable.Render(table, width));
     }
 }

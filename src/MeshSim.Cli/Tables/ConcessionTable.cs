@@ -38,6 +38,6 @@ internal static class ConcessionTable
         if (helps[true].Any(concession => concession.Kind == ConcessionKind.OtherNetwork))
             yield return "Another network: if there is such a device to buy; its repeaters are those beyond what it needs anyway.";
         if (helps[false].Any())
-            yield return $"Would help nobody: {string.Join("; ", helps[false].Select(concession => ConcessionWords.Of(concession, planned)))}.";
+            yield return $"Giving in on these would help nobody: {string.Join("; ", helps[false].Select(concession => ConcessionWords.Of(concession, planned)))}.";
     }
 }

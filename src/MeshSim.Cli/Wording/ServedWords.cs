@@ -19,6 +19,7 @@ internal static class ServedWords
         if (none + one == 0) return $"every device{then} has {asked}{States(placement, "nobody")}";
 
         (int Count, string First, string Further)[] parts = [(all - none - one, asked, asked), (one, "only one way", "only one"), (none, "no way", "none")];
+        if (all == 1) return $"the only device{then} has {(none == 1 ? "no way" : "only one way")}{States(placement, none == 0 ? "nobody" : "nobody else")}";
         string[] told =
         [
             .. parts.Where(part => part.Count > 0).Select((part, index) =>
@@ -33,7 +34,7 @@ internal static class ServedWords
         HashSet<DeviceId> outOfReach = OutOfReach(placement);
         if (outOfReach.Count > 0)
             yield return $"No way, whatever is plugged in: {string.Join(", ", placement.Unserved.Where(u => u.Case == default).Select(Lacking))}.";
-        if (OneWay(placement).Count > 0) yield return $"Only one way, whatever is plugged in: {Hanging(placement, outOfReach)}. Keep what they hang on powered.";
+        if (OneWay(placement).Count > 0) yield return $"Only one way: {Hanging(placement, outOfReach)}. {Advice(placement.Unserved.Select(u => u.Case))}";
         foreach (IGrouping<string?, UnservedDevice> state in InStates(placement).GroupBy(u => u.Case.State))
         {
             yield return IsCoordinatorOff(coverage, state.Key!)
@@ -41,6 +42,11 @@ internal static class ServedWords
                 : $"In {state.Key} no way, whatever is plugged in: {string.Join(", ", state.Select(Lacking))}.";
         }
     }
+
+    /// <summary>What a person can do about devices that hang on one router or repeater. A repeater is not placed twice, though a twin hears what it hears.</summary>
+    /// <param name="cases">Who fails when.</param>
+    public static string Advice(IEnumerable<PlacementCase> cases) => "Keep what they hang on powered"
+        + (cases.Any(when => when.IsRepeaterLost) ? "; a second repeater beside the first, in an outlet of its own, is a second way." : ".");
 
     /// <summary>Whether a state that must hold leaves the coordinator without power.</summary>
     private static bool IsCoordinatorOff(NetworkCoverage coverage, string state) =>

@@ -8,7 +8,7 @@ namespace MeshSim.Placement;
 internal sealed record CaseNames(RepeaterSurvey Survey, ImmutableArray<string?> States)
 {
     /// <summary>The case of a situation, with a node lost or none.</summary>
-    public PlacementCase Of(int situation, int? lost) => new(States[situation], lost is { } node ? IdOf(node) : null);
+    public PlacementCase Of(int situation, int? lost) => new(States[situation], lost is { } node ? IdOf(node) : null, lost >= Survey.Devices.Length);
 
     private string IdOf(int node) => node < Survey.Devices.Length
         ? Survey.Devices[node].Id.Value

@@ -93,7 +93,8 @@ public sealed record KeptDevice(
 /// <summary>When something holds: in a state, or with a router lost. Neither is everyday.</summary>
 /// <param name="State">The state that must hold; null for none.</param>
 /// <param name="Lost">The router that fails, in words; null for none.</param>
-public readonly record struct PlacementCase(string? State, string? Lost);
+/// <param name="IsRepeaterLost">Whether that is a repeater yet to be plugged in.</param>
+public readonly record struct PlacementCase(string? State, string? Lost, bool IsRepeaterLost = false);
 
 /// <summary>Devices that a repeater serves in one case.</summary>
 /// <param name="Case">The case.</param>

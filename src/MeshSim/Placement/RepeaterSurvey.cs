@@ -25,8 +25,8 @@ public sealed record RepeaterSurvey(
 
     /// <summary>
     /// Surveys a network. A repeater is a router of the network at an outlet, mounted on the surface without loss, that sends with
-    /// the profile's power. An outlet whose circuit is off everyday is not considered, and in a star none is: nobody would use a
-    /// repeater.
+    /// the profile's power. An outlet whose circuit is off everyday or in which a router of the network is plugged in is not considered,
+    /// and in a star none is: nobody would use a repeater.
     /// </summary>
     /// <param name="home">The home.</param>
     /// <param name="network">One of its networks.</param>

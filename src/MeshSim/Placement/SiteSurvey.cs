@@ -30,7 +30,7 @@ internal sealed class SiteSurvey
         bool isStar = network.Radio.Topology == Topology.Star;
         nodes = new(
             [.. home.DevicesOf(network).Where(device => Array.Exists(states, state => state?.TurnsOff(device) != true))],
-            isStar ? [] : [.. home.Outlets.Where(outlet => HasPower(outlet, everyday))],
+            isStar ? [] : [.. home.Outlets.Where(outlet => HasPower(outlet, everyday) && !IsTaken(home, network, outlet))],
             isStar ? [] : [.. home.DevicesOf(network).Where(device => device.Role == Role.Router && held.Any(state => CouldStayOn(device, state)))],
             sites);
         Dictionary<MeshGraph, SurveyedLinks> links = [];
@@ -71,6 +71,10 @@ internal sealed class SiteSurvey
     /// <summary>Whether a state turns a device off in a way that a person could do without: no circuit is off.</summary>
     private static bool CouldStayOn(Device device, State state) =>
         state.TurnsOff(device) && (device.Circuit is not { } circuit || !state.CircuitsOff.Contains(circuit));
+
+    /// <summary>Whether a router of the network is plugged in there already: a second one at the same place would hear what the first hears.</summary>
+    private static bool IsTaken(Home home, Network network, Outlet outlet) => home.DevicesOf(network).Any(device =>
+        device.Role == Role.Router && (device.Storey, device.Point, device.HeightMetres) == (outlet.Storey, outlet.Point, outlet.HeightMetres));
 
     private static bool HasPower(Outlet outlet, State? state) =>
         state is null || outlet.Circuit is not { } circuit || !state.CircuitsOff.Contains(circuit);

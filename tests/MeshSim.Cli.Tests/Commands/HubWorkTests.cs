@@ -25,7 +25,7 @@ public sealed class HubWorkTests
     [Fact]
     public async Task Json_has_the_sites_best_first_with_what_each_network_needs()
     {
-        Run run = await Run.Of("hub", Run.SwitchedLamp, "--hold-states", "--ways", "2", "--json");
+        Run run = await Run.Of("hub", Run.SwitchedLamp, "--json");
 
         run.Json.GetProperty("statesHeld")[0].GetString().Should().Be("evening");
         run.Json.GetProperty("costs").GetProperty("hubMove").GetInt32().Should().Be(60);

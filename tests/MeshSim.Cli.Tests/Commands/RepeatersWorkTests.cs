@@ -7,7 +7,7 @@ public sealed class RepeatersWorkTests
     [Fact]
     public async Task One_repeater_is_told_with_place_gain_and_proof()
     {
-        Run run = await Run.Of("repeaters", Run.LongHouse);
+        Run run = await Run.Of("repeaters", Run.LongHouse, "--ways", "1");
 
         run.Code.Should().Be(0, "the goal is met once it is plugged in");
         Approval.Verify(run.Output, "repeaters-long-house.txt");
@@ -46,17 +46,17 @@ public sealed class RepeatersWorkTests
     [Fact]
     public async Task A_state_that_must_hold_is_told_with_the_repeater_that_holds_it()
     {
-        Run run = await Run.Of("repeaters", Run.SwitchedLamp, "--network", "plugs", "--hold-states");
+        Run run = await Run.Of("repeaters", Run.SwitchedLamp, "--network", "plugs", "--ways", "1");
 
         run.Code.Should().Be(0);
-        Approval.Verify(run.Output, "repeaters-switched-lamp-hold-states.txt");
-        (await Run.Of("repeaters", Run.SwitchedLamp, "--network", "plugs")).Output.Should().StartWith("No repeater is needed", "that is what the state costs");
+        Approval.Verify(run.Output, "repeaters-switched-lamp-state.txt");
+        (await Run.Of("repeaters", Run.SwitchedLamp, "--network", "plugs", "--ways", "1", "--everyday")).Output.Should().StartWith("No repeater is needed", "that is what the state costs");
     }
 
     [Fact]
     public async Task What_two_ways_cannot_have_is_told_and_is_no_success()
     {
-        Run run = await Run.Of("repeaters", Run.LongHouse, "--ways", "2");
+        Run run = await Run.Of("repeaters", Run.LongHouse);
 
         run.Code.Should().Be(1);
         Approval.Verify(run.Output, "repeaters-long-house-two-ways.txt");
@@ -65,7 +65,7 @@ public sealed class RepeatersWorkTests
     [Fact]
     public async Task Json_of_what_cannot_be_had_names_the_link_and_what_giving_in_comes_to()
     {
-        Run run = await Run.Of("repeaters", Run.LongHouse, "--ways", "2", "--json");
+        Run run = await Run.Of("repeaters", Run.LongHouse, "--json");
 
         JsonElement infeasible = run.Json.GetProperty("infeasible");
         infeasible.GetProperty("devices")[0].GetString().Should().Be("far-sensor");
@@ -76,13 +76,13 @@ public sealed class RepeatersWorkTests
         best.GetProperty("kind").GetString().Should().Be("one-way");
         best.GetProperty("unserved").GetArrayLength().Should().Be(0);
         best.GetProperty("isProven").GetBoolean().Should().BeTrue();
-        (await Run.Of("repeaters", Run.LongHouse, "--json")).Json.GetProperty("infeasible").ValueKind.Should().Be(JsonValueKind.Null);
+        (await Run.Of("repeaters", Run.LongHouse, "--ways", "1", "--json")).Json.GetProperty("infeasible").ValueKind.Should().Be(JsonValueKind.Null);
     }
 
     [Fact]
     public async Task Json_names_the_case_in_which_a_repeater_serves()
     {
-        Run run = await Run.Of("repeaters", Run.SwitchedLamp, "--network", "plugs", "--ways", "2", "--hold-states", "--json");
+        Run run = await Run.Of("repeaters", Run.SwitchedLamp, "--network", "plugs", "--json");
 
         run.Json.GetProperty("ways").GetInt32().Should().Be(2);
         run.Json.GetProperty("statesHeld")[0].GetString().Should().Be("evening");
@@ -96,7 +96,7 @@ public sealed class RepeatersWorkTests
     [Fact]
     public async Task The_ladder_tells_what_each_repeater_buys()
     {
-        Run run = await Run.Of("repeaters", Run.LongHouse, "--ladder", "4");
+        Run run = await Run.Of("repeaters", Run.LongHouse, "--ways", "1", "--ladder", "4");
 
         run.Code.Should().Be(0);
         Approval.Verify(run.Output, "repeaters-long-house-ladder.txt");
@@ -121,10 +121,32 @@ public sealed class RepeatersWorkTests
         foreach (string file in Directory.GetFiles(Run.SwitchedLamp)) File.Copy(file, Path.Combine(folder.Path, Path.GetFileName(file)));
         File.AppendAllText(Path.Combine(folder.Path, "home.yaml"), "\ncosts: { repeater: 20, switch given up: 5 }\n");
 
-        Run run = await Run.Of("repeaters", folder.Path, "--network", "plugs", "--hold-states");
+        Run run = await Run.Of("repeaters", folder.Path, "--network", "plugs", "--ways", "1");
 
         run.Code.Should().Be(0);
         Approval.Verify(run.Output, "repeaters-switched-lamp-kept.txt");
+    }
+
+    [Fact]
+    public async Task Two_ways_and_the_states_that_must_hold_are_asked_for_unless_told_otherwise()
+    {
+        string terrace = Path.Combine(Run.Root, "floorplans", "quay-terrace");
+        Run byDefault = await Run.Of("repeaters", terrace, "--network", "plugs", "--draws", "0", "--json");
+        Run spelled = await Run.Of("repeaters", terrace, "--network", "plugs", "--draws", "0", "--json", "--ways", "2");
+        Run oneWay = await Run.Of("repeaters", terrace, "--network", "plugs", "--draws", "0", "--json", "--ways", "1", "--everyday");
+
+        byDefault.Output.Should().Be(spelled.Output);
+        AskedOf(byDefault).Should().Be((2, true, "bedtime"));
+        Outlets(byDefault).Should().Equal("utility-socket", "workshop-bench", "loft-stairhead");
+        byDefault.Code.Should().Be(1, "not every device can have two ways");
+        AskedOf(oneWay).Should().Be((1, false, ""));
+        Outlets(oneWay).Should().Equal("workshop-bench", "loft-stairhead");
+        oneWay.Code.Should().Be(0);
+
+        static (int Ways, bool HoldStates, string States) AskedOf(Run run) => (
+            run.Json.GetProperty("ways").GetInt32(), run.Json.GetProperty("holdStates").GetBoolean(),
+            string.Join(' ', run.Json.GetProperty("statesHeld").EnumerateArray().Select(state => state.GetString())));
+        static IEnumerable<string?> Outlets(Run run) => run.Json.GetProperty("repeaters").EnumerateArray().Select(repeater => repeater.GetProperty("outlet").GetString());
     }
 
     [Fact]
@@ -144,16 +166,19 @@ public sealed class RepeatersWorkTests
         Run before = await Run.Of("rehearse", terrace, "--network", "plugs", "--draws", "0", "--json");
         before.Code.Should().Be(1, "as it stands bedtime drops a device");
 
-        Run run = await Run.Of("repeaters", terrace, "--hold-states", "--draws", "0", "--apply", folder["with-repeaters"]);
-        run.Code.Should().Be(0);
+        Run run = await Run.Of("repeaters", terrace, "--draws", "0", "--apply", folder["with-repeaters"]);
+        run.Code.Should().Be(1, "three devices hang on one repeater each, whatever is plugged in");
+        run.Output.Should().Contain("21 then have two").And.Contain("3 only one").And.Contain("nobody drops in bedtime");
         run.Error.Should().Contain("meshsim compare");
 
         foreach (string network in new[] { "plugs", "lighting", "meters", "remotes" })
             (await Run.Of("rehearse", folder["with-repeaters"], "--network", network, "--draws", "0")).Code.Should().Be(0, "{0} holds once the repeaters are in", network);
-        (await Run.Of("repeaters", folder["with-repeaters"], "--hold-states", "--draws", "0", "--json")).Output.Should().NotContain("\"outlet\"", "nothing more is needed");
+        Run again = await Run.Of("repeaters", folder["with-repeaters"], "--draws", "0", "--json");
+        again.Output.Should().NotContain("\"outlet\"", "nothing more is needed");
+        again.Output.Should().Contain("\"unreachableNow\": 0").And.NotContain("\"unreachableNow\": 1", "each device has a way");
         Run compare = await Run.Of("compare", terrace, folder["with-repeaters"], "--network", "plugs", "--step", "0.5");
         compare.Code.Should().Be(0, "nothing got worse");
-        compare.Output.Should().Contain("repeater-loft-stairhead").And.Contain("repeater-workshop-bench");
+        compare.Output.Should().Contain("repeater-loft-stairhead").And.Contain("repeater-workshop-bench").And.Contain("repeater-utility-socket");
     }
 
     [Fact]
@@ -175,7 +200,7 @@ public sealed class RepeatersWorkTests
     {
         using TemporaryFolder folder = new();
 
-        Run run = await Run.Of("repeaters", Run.LongHouse, "--draws", "0", "--maps", folder["maps"], "--format", "svg");
+        Run run = await Run.Of("repeaters", Run.LongHouse, "--ways", "1", "--draws", "0", "--maps", folder["maps"], "--format", "svg");
 
         run.Code.Should().Be(0);
         string picture = Directory.GetFiles(folder["maps"], "*.svg").Should().ContainSingle().Subject;

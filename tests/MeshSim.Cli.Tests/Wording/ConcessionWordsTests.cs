@@ -13,9 +13,9 @@ public sealed class ConcessionWordsTests
     [InlineData(ConcessionKind.OneWay, "one way instead of two")]
     [InlineData(ConcessionKind.WithoutState, "bedtime need not hold")]
     [InlineData(ConcessionKind.LessMargin, "2.0 dB less margin (4.4 dB, holds in 81.1 % of cases)")]
-    [InlineData(ConcessionKind.LeastMargin, "2.0 dB less margin (4.4 dB, holds in 81.1 % of cases), the least that serves all")]
-    [InlineData(ConcessionKind.MoreHops, "5 hops, one more: more than this radio allows")]
-    [InlineData(ConcessionKind.OtherNetwork, "network meters for loft-sensor, if there is such a device to buy")]
+    [InlineData(ConcessionKind.LeastMargin, "2.0 dB less margin (4.4 dB, holds in 81.1 % of cases)")]
+    [InlineData(ConcessionKind.MoreHops, "one more hop (5: more than this radio allows)")]
+    [InlineData(ConcessionKind.OtherNetwork, "network meters for loft-sensor")]
     public void Each_concession_says_what_is_given_in(ConcessionKind kind, string words) => ConcessionWords.Of(Sample(kind), Planned).Should().Be(words);
 
     [Fact]
@@ -25,24 +25,40 @@ public sealed class ConcessionWordsTests
     [Fact]
     public void Hops_within_the_radio_come_without_a_warning_and_fading_without_a_share()
     {
-        ConcessionWords.Of(Sample(ConcessionKind.MoreHops) with { IsBeyondRadio = false }, Planned).Should().Be("5 hops, one more");
+        ConcessionWords.Of(Sample(ConcessionKind.MoreHops) with { IsBeyondRadio = false }, Planned).Should().Be("one more hop (5)");
         ConcessionWords.Of(Sample(ConcessionKind.LessMargin) with { Availability = null }, Planned).Should().Be("2.0 dB less margin (4.4 dB)");
     }
 
     [Theory]
-    [InlineData(0, null, "nothing would do")]
-    [InlineData(1, null, "no other would do")]
-    [InlineData(3, null, "2 more that would do")]
-    [InlineData(3, 6, "2 more that would do; the way there is takes 6 hops")]
+    [InlineData(1, null, "(no other link would do).")]
+    [InlineData(2, null, "(1 other link lacks more).")]
+    [InlineData(3, null, "(2 other links lack more).")]
+    [InlineData(3, 6, "(2 other links lack more); the way there is takes 6 hops.")]
     public void An_obstacle_says_what_else_would_do(int links, int? hops, string words) =>
-        ConcessionWords.Else(new Obstacle(default(PlacementCase), [], null, links, hops)).Should().Be(words);
+        ConcessionWords.Of(Short(default) with { LinksThatWouldDo = links, Hops = hops }).Should().EndWith(words);
+
+    [Theory]
+    [InlineData(null, "landing-bulb", "loft-sensor hangs on landing-bulb; nearest to a second way: outlet a – end device b, which lacks 2.0 dB (no other link would do).")]
+    [InlineData("bedtime", null, "loft-sensor has no way in bedtime; nearest to one: outlet a – end device b, which lacks 2.0 dB (no other link would do).")]
+    [InlineData(null, null, "loft-sensor has no way; nearest to one: outlet a – end device b, which lacks 2.0 dB (no other link would do).")]
+    public void An_obstacle_says_on_what_a_device_hangs_or_when_it_has_no_way(string? state, string? lost, string words) =>
+        ConcessionWords.Of(Short(new(state, lost))).Should().Be(words);
 
     [Fact]
-    public void The_link_names_both_ends_or_that_there_is_none()
+    public void Without_a_link_that_is_what_is_said() =>
+        ConcessionWords.Of(Short(default) with { Devices = [new("a"), new("b")], Link = null, LinksThatWouldDo = 0 }).Should().Be("a, b have no way; no level leads there.");
+
+    [Fact]
+    public void Many_obstacles_are_counted()
     {
-        ConcessionWords.Link(new(default, [], new ShortLink("outlet a", "end device b", new(2)), 1, null)).Should().Be("outlet a – end device b");
-        ConcessionWords.Link(new(default, [], null, 0, null)).Should().Be("none: no level leads there");
+        Infeasibility many = new() { Network = new("plugs"), Devices = [], Obstacles = [.. Enumerable.Repeat(Short(default), 10)], Concessions = [] };
+
+        string[] told = [.. ConcessionWords.Obstacles(many)];
+        told.Should().HaveCount(9);
+        told[^1].Should().Be("2 more obstacles: --json has them all.");
     }
+
+    private static Obstacle Short(PlacementCase when) => new(when, [new("loft-sensor")], new ShortLink("outlet a", "end device b", new(2)), 1, null);
 
     private static Concession Sample(ConcessionKind kind) => new()
     {

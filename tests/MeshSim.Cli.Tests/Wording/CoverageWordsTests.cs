@@ -20,7 +20,7 @@ public sealed class CoverageWordsTests
     {
         RoutesTable.Of(Samples.Coverage).Rows[0][1].Should().StartWith(CoverageWords.NoReliableWay);
         CoverageWords.Answer(Samples.Coverage).Should().Contain(CoverageWords.NoReliableWay);
-        RepeaterWords.Answer(Samples.Coverage, Samples.Placement).Should().Contain("then has a reliable way");
+        RepeaterWords.Answer(Samples.Coverage, Samples.Placement).Should().Contain("then has two reliable ways");
     }
 
     [Fact]

@@ -50,6 +50,19 @@ public sealed class AppliedPlacementTests
     }
 
     [Fact]
+    public void A_second_repeater_beside_the_first_is_a_second_way_for_whoever_hangs_on_it()
+    {
+        Outlet[] hungOn = [.. Terrace.Outlets.Where(outlet => NamedLosses(Place(Terrace, Everything)).Any(loss => loss.Router.EndsWith(outlet.Id.Value, StringComparison.Ordinal)))];
+        hungOn.Should().HaveCount(2);
+        Home twins = Terrace with { Outlets = [.. Terrace.Outlets, .. hungOn.Select(outlet => outlet with { Id = new($"{outlet.Id}-twin") })] };
+
+        RepeaterPlacement placement = Place(twins, Everything);
+
+        placement.ServesAll.Should().BeTrue();
+        DroppedByRouters(Rehearse(twins, placement)).Should().BeEmpty();
+    }
+
+    [Fact]
     public void In_random_homes_states_and_losses_drop_exactly_what_was_named()
     {
         int withKept = 0, withStates = 0, withLosses = 0, clean = 0;

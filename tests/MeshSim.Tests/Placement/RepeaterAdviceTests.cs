@@ -77,6 +77,18 @@ public sealed class RepeaterAdviceTests
     }
 
     [Fact]
+    public void An_outlet_with_a_router_of_the_network_in_it_is_taken()
+    {
+        Home home = Row(Network, hopLimit: 3, deviceMetres: [200], outletMetres: [100, 110]);
+        Outlet first = home.Outlets[0];
+        Device router = home.Devices[1] with { Id = new("plugged-in"), Role = Role.Router, Storey = first.Storey, Point = first.Point, HeightMetres = first.HeightMetres };
+
+        Place(home).OutletsConsidered.Should().Be(2);
+        Place(home with { Devices = home.Devices.Add(router) }).OutletsConsidered.Should().Be(1);
+        Place(home with { Devices = home.Devices.Add(router with { Role = Role.EndDevice }) }).OutletsConsidered.Should().Be(2, "a sensor may hang beside it");
+    }
+
+    [Fact]
     public void Without_a_coordinator_nobody_is_served()
     {
         Home home = Row(Network, hopLimit: 3, deviceMetres: [50, 60], outletMetres: [100]);

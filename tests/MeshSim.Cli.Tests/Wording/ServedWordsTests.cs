@@ -1,0 +1,68 @@
+using MeshSim.Cli.Wording;
+using MeshSim.Devices;
+using MeshSim.Placement;
+
+namespace MeshSim.Cli.Tests.Wording;
+
+public sealed class ServedWordsTests
+{
+    private static readonly UnservedDevice Shed = new(new("shed-sensor"), new(2.5), "outlet shed-wall");
+    private static readonly UnservedDevice Lamp = Shed with { Device = new("lamp") };
+
+    [Fact]
+    public void Two_ways_one_and_none_are_counted_apart() =>
+        ServedWords.Counts(Samples.Coverage, Samples.Placement with { Unserved = [Shed, Lamp with { Case = new(null, "plug") }] }, " then").Should().Be(
+            "of 3 devices, 1 then has two reliable ways, 1 only one and 1 none");
+
+    [Fact]
+    public void Nobody_is_counted_twice() =>
+        ServedWords.Counts(
+            Samples.Coverage,
+            Samples.Placement with { Unserved = [Shed, Shed with { Case = new(null, "plug") }, Shed with { Case = new("away", null) }], StatesHeld = ["away"] },
+            "").Should().Be("of 3 devices, 2 have two reliable ways and 1 none; nobody else drops in away");
+
+    [Fact]
+    public void Where_one_way_is_asked_nobody_is_told_of_a_second() =>
+        ServedWords.Counts(Samples.Coverage, Samples.Placement with { Unserved = [Shed], Goals = PlacementGoals.OneWayEveryday }, "").Should().Be(
+            "of 3 devices, 2 have a reliable way and 1 none");
+
+    [Fact]
+    public void States_that_hold_and_states_that_do_not_are_told_apart() =>
+        ServedWords.Counts(Samples.Coverage, Samples.Placement with { Unserved = [Lamp with { Case = new("away", null) }], StatesHeld = ["bedtime", "away"] }, "").Should().Be(
+            "every device has two reliable ways; nobody drops in bedtime; without a way: 1 in away");
+
+    [Fact]
+    public void Who_hangs_on_the_same_is_named_together() =>
+        ServedWords.Left(
+            Samples.Coverage,
+            Samples.Placement with { Unserved = [Lamp with { Case = new(null, "plug") }, Shed with { Case = new(null, "plug") }] }).Should().Equal(
+            "Only one way: lamp and shed-sensor (hang on plug). Keep what they hang on powered.");
+
+    [Fact]
+    public void A_repeater_can_be_doubled_where_a_lamp_cannot() =>
+        ServedWords.Left(Samples.Coverage, Samples.Placement with { Unserved = [Lamp with { Case = new(null, "the repeater at hall", IsRepeaterLost: true) }] }).Should().Equal(
+            "Only one way: lamp (hangs on the repeater at hall). Keep what they hang on powered; a second repeater beside the first, in an outlet of its own, is a second way.");
+
+    [Fact]
+    public void A_device_that_hangs_on_each_of_two_names_both() =>
+        ServedWords.Left(
+            Samples.Coverage,
+            Samples.Placement with { Unserved = [Lamp with { Case = new(null, "plug") }, Lamp with { Case = new(null, "fan") }] }).Should().Equal(
+            "Only one way: lamp (hangs on plug and fan). Keep what they hang on powered.");
+
+    [Fact]
+    public void What_is_missing_in_a_state_says_what_it_lacks() =>
+        ServedWords.Left(Samples.Coverage, Samples.Placement with { Unserved = [Lamp with { Case = new("away", null), Shortfall = null }] }).Should().Equal(
+            "In away no way, whatever is plugged in: lamp (hears outlet shed-wall well, but the way would take too many hops).");
+
+    [Fact]
+    public void A_state_that_turns_the_coordinator_off_is_called_that()
+    {
+        State blackout = new() { Name = "blackout", DevicesOff = [Samples.Network.Coordinator], MustHold = true };
+
+        ServedWords.Left(
+            Samples.Coverage with { Home = Samples.Coverage.Home with { States = [blackout] } },
+            Samples.Placement with { Unserved = [Lamp with { Case = new("blackout", null), Shortfall = null }] }).Should().Equal(
+            "In blackout nobody has a way: stick itself has no power.");
+    }
+}
