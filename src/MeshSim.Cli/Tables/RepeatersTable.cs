@@ -11,20 +11,19 @@ internal static class RepeatersTable
     /// <summary>The recommended repeaters.</summary>
     public static Table Of(RepeaterPlacement placement) => new(
         [
-            new("No.", true), new("Outlet"), new("Where"), new("At (x, y, height) m"), new("To the mesh dB", true), new("To its devices dB", true),
+            new("Outlet"), new("Where"), new("At (x, y, height) m"), new("To the mesh dB", true), new("To its devices dB", true),
         ],
         [.. placement.Repeaters.Select(Row)])
     {
         Notes = ["Both figures are margins: how far the weaker direction lies above the weakest usable level, ± one standard deviation."],
     };
 
-    private static ImmutableArray<string> Row(PlacedRepeater repeater, int index)
+    private static ImmutableArray<string> Row(PlacedRepeater repeater)
     {
         Outlet outlet = repeater.Outlet;
         double[] placeMetres = [outlet.Point.XMetres, outlet.Point.YMetres, outlet.HeightMetres];
         return
         [
-            Figures.Count(index + 1),
             outlet.Id.Value + (outlet.IsAssumed ? " (assumed)" : ""),
             CoverageWords.Place(outlet.Storey, outlet.Room),
             string.Join(", ", placeMetres.Select(Figures.Plain)),

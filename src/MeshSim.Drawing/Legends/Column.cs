@@ -65,7 +65,7 @@ internal sealed record Column(ImmutableArray<ColumnRow> Rows)
     {
         yield return new HeadingRow(placement.Repeaters.Length switch
         {
-            0 when placement.ServesAll => "No repeater needed",
+            0 when placement.ServesAll || !placement.KeptOn.IsEmpty => "No repeater needed",
             0 => "No repeater helps",
             1 => "Add 1 repeater",
             int count => FormattableString.Invariant($"Add {count} repeaters"),
@@ -73,9 +73,24 @@ internal sealed record Column(ImmutableArray<ColumnRow> Rows)
         string[] texts =
         [
             .. placement.Repeaters.Select((repeater, index) => FormattableString.Invariant($"{index + 1}  {repeater.Outlet.Id}, {Place(repeater.Outlet)}")),
-            .. placement.Unserved.Select(device => $"No outlet serves {device.Device}"),
+            .. placement.KeptOn.Select(kept => $"Keep {kept.Device} powered"),
+            .. Left(placement),
         ];
         foreach (ColumnRow row in Listed(texts, ink)) yield return row;
+    }
+
+    /// <summary>Who has no way whatever is plugged in, who hangs on one thing, who has no way in a state: each device of a kind once.</summary>
+    private static IEnumerable<string> Left(RepeaterPlacement placement)
+    {
+        HashSet<DeviceId> outOfReach = [.. placement.Unserved.Where(u => u.Case == default).Select(u => u.Device)];
+        foreach (DeviceId device in outOfReach) yield return $"No outlet serves {device}";
+        foreach (var left in placement.Unserved.Where(u => !outOfReach.Contains(u.Device)).GroupBy(u => (u.Device, u.Case.State)))
+        {
+            int others = left.Count() - 1;
+            yield return left.Key.State is { } state
+                ? $"{left.Key.Device}: no way in {state}"
+                : FormattableString.Invariant($"{left.Key.Device} hangs on {left.First().Case.Lost}{(others > 0 ? FormattableString.Invariant($" and {others} more") : "")}");
+        }
     }
 
     private static string Place(Outlet outlet) => outlet.Room is { } room ? $"{room.Value} ({outlet.Storey.Value})" : outlet.Storey.Value;

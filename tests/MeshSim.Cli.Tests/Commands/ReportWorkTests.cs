@@ -68,7 +68,10 @@ public sealed class ReportWorkTests
         JsonElement network = run.Json.GetProperty("networks")[0];
         network.GetProperty("unreachable")[0].GetString().Should().Be("far-sensor");
         network.GetProperty("repeaters")[0].GetString().Should().Be("second-outlet");
-        network.GetProperty("unserved").GetArrayLength().Should().Be(0);
+        network.GetProperty("ways").GetInt32().Should().Be(2);
+        network.GetProperty("holdStates").GetBoolean().Should().BeTrue();
+        network.GetProperty("statesHeld").GetArrayLength().Should().Be(0, "none is marked");
+        network.GetProperty("unserved").EnumerateArray().Select(id => id.GetString()).Should().Equal(["far-sensor"], "it hangs on that repeater");
     }
 
     [Fact]

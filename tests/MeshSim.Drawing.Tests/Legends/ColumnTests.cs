@@ -24,6 +24,24 @@ public sealed class ColumnTests
     }
 
     [Fact]
+    public void Who_has_one_way_is_not_said_to_have_none()
+    {
+        UnservedDevice leak = new(new("sink-leak"), new Decibels(3), "kettle-plug");
+        RepeaterPlacement placement = SyntheticCoverage.Repeaters with
+        {
+            Unserved =
+            [
+                leak, leak with { Case = new(null, "kettle-plug") }, leak with { Device = new("lamp"), Case = new(null, "kettle-plug") },
+                leak with { Device = new("lamp"), Case = new(null, "fan") }, leak with { Device = new("oven"), Case = new("bedtime", null) },
+            ],
+        };
+
+        string[] notes = [.. Write(SyntheticCoverage.Coverage, placement).Rows.OfType<NoteRow>().Select(row => row.Text)];
+        notes.Should().ContainInOrder("No outlet serves sink-leak", "lamp hangs on kettle-plug and 1 more", "oven: no way in bedtime");
+        notes.Should().NotContain(note => note.StartsWith("sink-leak hangs", StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void Every_class_of_the_scale_is_explained_highest_first()
     {
         Column column = Write(SyntheticCoverage.Coverage, null);
