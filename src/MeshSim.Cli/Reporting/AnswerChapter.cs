@@ -7,14 +7,14 @@ using MeshSim.Radio;
 
 namespace MeshSim.Cli.Reporting;
 
-/// <summary>What to buy and where to put it, what fails although it works now, and what cannot be helped.</summary>
+/// <summary>What to buy and where to put it, what fails although it works now, and what that leaves over.</summary>
 internal static class AnswerChapter
 {
     /// <summary>The chapter as HTML.</summary>
     public static string Of(ReportContent content, HtmlTables tables) =>
         $"<div class=\"answer\">\n{Html.Heading("What to buy and where to put it")}{ToBuy(content)}"
         + $"{Html.Heading("What is at risk tonight")}{AtRisk(content)}"
-        + $"{Html.Heading("What cannot be helped by buying")}{Unserved(content)}</div>\n"
+        + $"{Html.Heading("What that leaves over")}{Unserved(content)}</div>\n"
         + tables.Write(Networks(content.Answers), "The networks of the home");
 
     private static string ToBuy(ReportContent content)
@@ -27,7 +27,14 @@ internal static class AnswerChapter
                select place,
         ];
         string asked = content.Answers.IsEmpty ? "" : Html.Paragraph($"{GoalWords.Asked(content.Options.Goals, content.Answers[0].Placement.StatesHeld)}.", "basis");
-        return asked + (places.Length == 0
+        string[] kept =
+        [
+            .. from answer in content.Answers
+               from device in answer.Placement.KeptOn
+               select $"{answer.Placement.Network}: {RepeaterWords.Where(device)}, for {string.Join("; for ", RepeaterWords.Served(device.ServesWhen))}",
+        ];
+        string keep = kept.Length == 0 ? "" : Html.Paragraph("Keep powered what the house turns off today:") + Html.List(kept);
+        return asked + keep + (places.Length == 0
             ? Html.Paragraph("Nothing: no mains repeater is recommended.")
             : Html.Paragraph($"Buy {Figures.Counted(places.Length, "mains repeater")} for the network named, and plug in:") + Html.List(places));
     }
@@ -35,10 +42,10 @@ internal static class AnswerChapter
     private static string Unserved(ReportContent content)
     {
         string[] left = [.. content.Answers.SelectMany(Left)];
-        bool adds = content.Answers.Any(answer => !answer.Placement.Repeaters.IsEmpty);
+        bool adds = content.Answers.Any(answer => !answer.Placement.Repeaters.IsEmpty || !answer.Placement.KeptOn.IsEmpty);
         return left.Length == 0
             ? Html.Paragraph(adds ? "Nothing: with the above, every device has what is asked for." : "Nothing: every device has what is asked for as the home stands.")
-            : Html.Paragraph("No repeater helps these; move the device, its coordinator or what stands between:") + Html.List(left);
+            : Html.Paragraph("Not all that is asked can be had with one repeater to an outlet. Move the device, its coordinator or what stands between, or do as it says:") + Html.List(left);
     }
 
     private static string AtRisk(ReportContent content)
@@ -51,7 +58,8 @@ internal static class AnswerChapter
 
     private static IEnumerable<string> Left(NetworkAnswer answer) =>
         answer.Coverage.Network.Radio.Topology == Topology.Star || CoverageWords.IsCoordinatorOff(answer.Coverage)
-        ? CoverageWords.Unreached(answer.Coverage).Select(reach => $"{answer.Placement.Network}: {reach.Device} {Shortfall.InWords(answer.Coverage, reach)}")
+        ? CoverageWords.Unreached(answer.Coverage).Select(reach => $"{reach.Device} {Shortfall.InWords(answer.Coverage, reach)}")
+            .Concat(ServedWords.LeftInStates(answer.Coverage, answer.Placement)).Select(left => $"{answer.Placement.Network}: {left}")
         : ServedWords.Left(answer.Coverage, answer.Placement).Select(left => $"{answer.Placement.Network}: {left}");
 
     private static Table Networks(ImmutableArray<NetworkAnswer> answers) => new(

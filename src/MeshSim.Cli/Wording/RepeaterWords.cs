@@ -34,8 +34,10 @@ internal static class RepeaterWords
     /// <summary>The answer, then whom no outlet serves and why.</summary>
     public static string Whole(NetworkCoverage coverage, RepeaterPlacement placement)
     {
+        // Why a star or a coordinator without power leaves somebody out is another matter than outlets, and told before.
         bool isOwnMatter = coverage.Network.Radio.Topology == Topology.Star || CoverageWords.IsCoordinatorOff(coverage);
-        return string.Join(' ', (isOwnMatter ? [] : ServedWords.Left(coverage, placement)).Prepend(Answer(coverage, placement)));
+        IEnumerable<string> left = isOwnMatter ? ServedWords.LeftInStates(coverage, placement) : ServedWords.Left(coverage, placement);
+        return string.Join(' ', left.Prepend(Answer(coverage, placement)));
     }
 
     /// <summary>Why a repeater is there, such as "for loft-climate; for roof-window-contact in bedtime or when landing-bulb is off".</summary>
@@ -55,7 +57,7 @@ internal static class RepeaterWords
     private static string Steps(RepeaterPlacement placement)
     {
         string add = $"Add {Figures.Counted(placement.Repeaters.Length, "repeater")}: {string.Join("; ", placement.Repeaters.Select(r => Where(r.Outlet)))}.";
-        string keep = $"Keep powered: {string.Join("; ", placement.KeptOn.Select(kept => kept.Device.Value + (kept.Switch is { } manual ? $" (past {manual}: work for an electrician)" : "")))}.";
+        string keep = $"Keep powered: {string.Join("; ", placement.KeptOn.Select(Where))}.";
         return placement.KeptOn.IsEmpty ? add : placement.Repeaters.IsEmpty ? keep : $"{add} {keep}";
     }
 
@@ -75,6 +77,9 @@ internal static class RepeaterWords
     /// <summary>An outlet and its place, such as "landing-2 (first, landing)".</summary>
     public static string Where(Outlet outlet) =>
         $"{outlet.Id} ({CoverageWords.Place(outlet.Storey, outlet.Room)}{(outlet.IsAssumed ? ", assumed outlet" : "")})";
+
+    /// <summary>A device that stays powered, such as "landing-bulb (past landing switch: work for an electrician)".</summary>
+    public static string Where(KeptDevice kept) => kept.Device.Value + (kept.Switch is { } manual ? $" (past {manual}: work for an electrician)" : "");
 
     /// <summary>What a device that cannot be served lacks.</summary>
     public static string Lack(UnservedDevice unserved) =>

@@ -1,6 +1,7 @@
 using MeshSim.Cli.Answers;
 using MeshSim.Mesh.Outages;
 using MeshSim.Mesh.Routers;
+using MeshSim.Placement;
 
 namespace MeshSim.Cli.Wording;
 
@@ -10,7 +11,7 @@ internal static class RiskWords
     /// <summary>
     /// A sentence for each state that must hold and does not, such as "bedtime must hold and drops roof-window-contact:
     /// landing-bulb carries it; replace landing-bulb by an always-on device, or bypass its switch", then one for each further
-    /// router that somebody needs.
+    /// router that somebody needs. What the recommended repeaters mend asks for nothing else.
     /// </summary>
     public static IEnumerable<string> Of(NetworkAnswer answer)
     {
@@ -19,22 +20,31 @@ internal static class RiskWords
         {
             RouterDuty[] missed = [.. answer.Routers.Duties.Where(duty => duty.MissedIn.Any(outage => outage.Name == broken.Outage.Name))];
             told.UnionWith(missed);
-            yield return $"{broken.Outage.Name} must hold and drops {NameList.Short(broken.Dropped)}{Carried(broken, missed)}";
+            yield return $"{broken.Outage.Name} must hold and drops {NameList.Short(broken.Dropped)}{Carried(broken, missed, IsMended(answer.Placement, broken))}";
         }
 
         foreach (RouterDuty duty in answer.Routers.Duties.Where(duty => !told.Contains(duty)))
         {
-            if (duty.Verdict == RouterVerdict.Replace) yield return $"{duty.Device}: {RouterWords.Why(duty)}; {Advice(duty.Device.Value)}";
-            if (duty.Verdict == RouterVerdict.Keep) yield return $"{duty.Device}: {RouterWords.Why(duty)}; keep it powered";
+            bool isMended = IsMended(answer.Placement, duty);
+            if (duty.Verdict == RouterVerdict.Replace) yield return $"{duty.Device}: {RouterWords.Why(duty)}; {(isMended ? Mended : Advice(duty.Device.Value))}";
+            if (duty.Verdict == RouterVerdict.Keep) yield return $"{duty.Device}: {RouterWords.Why(duty)}; {(isMended ? Mended : "keep it powered")}";
         }
     }
 
-    private static string Carried(Rehearsal broken, RouterDuty[] missed)
+    private const string Mended = "what is recommended above mends that";
+
+    private static bool IsMended(RepeaterPlacement placement, Rehearsal broken) =>
+        placement.StatesHeld.Contains(broken.Outage.Name) && placement.Unserved.All(unserved => unserved.Case.State != broken.Outage.Name);
+
+    private static bool IsMended(RepeaterPlacement placement, RouterDuty duty) =>
+        placement.Goals.Ways > 1 && !placement.Repeaters.IsEmpty && placement.Unserved.All(unserved => unserved.Case.Lost != duty.Device.Value);
+
+    private static string Carried(Rehearsal broken, RouterDuty[] missed, bool isMended)
     {
-        if (missed.Length == 0) return "";
+        if (missed.Length == 0) return isMended ? $"; {Mended}" : "";
         string carriers = NameList.Spoken([.. missed.Select(duty => duty.Device.Value)]);
         string carry = missed.Length == 1 ? "carries" : "carry", whom = broken.Dropped.Length == 1 ? "it" : "them";
-        return $": {carriers} {carry} {whom}; {Advice(carriers)}";
+        return $": {carriers} {carry} {whom}; {(isMended ? Mended : Advice(carriers))}";
     }
 
     private static string Advice(string carriers) => $"replace {carriers} by an always-on device, or bypass the switch";

@@ -35,13 +35,14 @@ internal static class ServedWords
         if (outOfReach.Count > 0)
             yield return $"No way, whatever is plugged in: {string.Join(", ", placement.Unserved.Where(u => u.Case == default).Select(Lacking))}.";
         if (OneWay(placement).Count > 0) yield return $"Only one way: {Hanging(placement, outOfReach)}. {Advice(placement.Unserved.Select(u => u.Case))}";
-        foreach (IGrouping<string?, UnservedDevice> state in InStates(placement).GroupBy(u => u.Case.State))
-        {
-            yield return IsCoordinatorOff(coverage, state.Key!)
-                ? $"In {state.Key} nobody has a way: {coverage.Network.Coordinator} itself has no power."
-                : $"In {state.Key} no way, whatever is plugged in: {string.Join(", ", state.Select(Lacking))}.";
-        }
+        foreach (string state in LeftInStates(coverage, placement)) yield return state;
     }
+
+    /// <summary>A sentence for each state that drops somebody who has a way everyday.</summary>
+    public static IEnumerable<string> LeftInStates(NetworkCoverage coverage, RepeaterPlacement placement) =>
+        InStates(placement).GroupBy(u => u.Case.State).Select(state => IsCoordinatorOff(coverage, state.Key!)
+            ? $"In {state.Key} nobody has a way: {coverage.Network.Coordinator} itself has no power."
+            : $"In {state.Key} no way, whatever is plugged in: {string.Join(", ", state.Select(Lacking))}.");
 
     /// <summary>What a person can do about devices that hang on one router or repeater. A repeater is not placed twice, though a twin hears what it hears.</summary>
     /// <param name="cases">Who fails when.</param>
