@@ -17,8 +17,8 @@ internal static class BandsWork
     /// <summary>Compares two networks, writes the tables, and the pictures where a folder is given.</summary>
     public static ExitCode Run(BandsCommand shape, ParseResult parsed, Terminal terminal)
     {
-        string? path = parsed.GetValue(shape.Out);
-        using StagedFolder? folder = path is null ? null : new(path);
+        using StagedAnswer staged = new(file: null, parsed.GetValue(shape.Out));
+        StagedFolder? folder = staged.Pictures;
         StudyRequest request = StudyRequest.Read(shape.Study, parsed, terminal).On(shape.Grid, parsed);
         request.Storeys(name: null); // Refuses a grid that is too fine.
         (Network first, Network second) = Chosen(request.Home, parsed.GetValue(shape.Between) ?? []);
@@ -36,9 +36,7 @@ internal static class BandsWork
 
             return comparison;
         });
-        folder?.Complete();
-        terminal.Output.Write(parsed.GetValue(shape.Study.Json) ? JsonText.Of(BandsJson.Of(bands, folder is null ? null : names, format)) : Text(bands, terminal.Width));
-        if (folder is not null) terminal.Error.Write($"The pictures are in {path}\n");
+        staged.Write(terminal, parsed.GetValue(shape.Study.Json) ? JsonText.Of(BandsJson.Of(bands, folder is null ? null : names, format)) : Text(bands, terminal.Width));
         return ExitCode.Done;
     }
 

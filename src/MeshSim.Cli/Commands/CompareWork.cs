@@ -19,8 +19,8 @@ internal static class CompareWork
     /// <summary>Compares two homes, writes what changed, and the pictures where a folder is given.</summary>
     public static ExitCode Run(CompareCommand shape, ParseResult parsed, Terminal terminal)
     {
-        string? path = parsed.GetValue(shape.Out);
-        using StagedFolder? folder = path is null ? null : new(path);
+        using StagedAnswer staged = new(file: null, parsed.GetValue(shape.Out));
+        StagedFolder? folder = staged.Pictures;
         ImmutableArray<ReadHome> homes = ReadHome.From([parsed.GetRequiredValue(shape.Before), parsed.GetRequiredValue(shape.After)], terminal);
         (Home before, Home after) = (homes[0].Home, homes[1].Home);
         var options = new StudyOptions
@@ -45,11 +45,9 @@ internal static class CompareWork
 
             return new HomeComparison(before, after, options, CompareStudy.Changes(before, after), networkChanges.ToImmutable());
         });
-        folder?.Complete();
-        terminal.Output.Write(parsed.GetValue(shape.Study.Json)
+        staged.Write(terminal, parsed.GetValue(shape.Study.Json)
             ? JsonText.Of(CompareJson.Of(comparison, folder is null ? null : names, format))
             : CompareText.Of(comparison, terminal.Width));
-        if (folder is not null) terminal.Error.Write($"The pictures are in {path}\n");
         return comparison.IsWorse ? ExitCode.GoalNotMet : ExitCode.Done;
     }
 

@@ -20,10 +20,8 @@ internal static class HubWork
     /// <summary>Ranks the sites of the hub and writes the table.</summary>
     public static ExitCode Run(HubCommand shape, ParseResult parsed, Terminal terminal)
     {
-        string? file = parsed.GetValue(shape.Out), path = parsed.GetValue(shape.Maps);
-        Result.Refuse(file);
         shape.Apply.Refuse(parsed);
-        using StagedFolder? folder = path is null ? null : new(path);
+        using StagedAnswer staged = new(parsed.GetValue(shape.Out), parsed.GetValue(shape.Maps));
         StudyRequest request = StudyRequest.Read(shape.Study, parsed, terminal);
         Home home = request.Home;
         ImmutableArray<Network> networks = Chosen(home, parsed.GetValue(shape.Networks) ?? []);
@@ -35,12 +33,10 @@ internal static class HubWork
             HubPlacement placed = HubStudy.Run(home, networks, rooms, options);
             step("Zone and chances of the best site");
             HubReview? firm = ReviewStudy.Hub(home, placed, options, shape.Chance.Of(parsed));
-            if (folder is not null) SitePictures.AddHub(folder, home, placed, firm, options, shape.Picture.Of(parsed), step);
+            if (staged.Pictures is { } folder) SitePictures.AddHub(folder, home, placed, firm, options, shape.Picture.Of(parsed), step);
             return (placed, firm);
         });
-        folder?.Complete();
-        Result.Write(terminal, file, parsed.GetValue(shape.Study.Json) ? JsonText.Of(HubJson.Of(home, options, hub, review)) : Text(home, options, hub, review, terminal.Width));
-        if (folder is not null) terminal.Error.Write($"The pictures are in {path}\n");
+        staged.Write(terminal, parsed.GetValue(shape.Study.Json) ? JsonText.Of(HubJson.Of(home, options, hub, review)) : Text(home, options, hub, review, terminal.Width));
         shape.Apply.Write(parsed, parsed.GetRequiredValue(shape.Study.Home), () => FollowedAdvice.With(request.AsRead, hub), terminal);
         return hub.ServesAll ? ExitCode.Done : ExitCode.GoalNotMet;
     }

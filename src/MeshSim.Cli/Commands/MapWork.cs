@@ -18,8 +18,8 @@ internal static class MapWork
     /// <summary>Computes the maps, writes the shares of dark floor, and the pictures where a folder is given.</summary>
     public static ExitCode Run(MapCommand shape, ParseResult parsed, Terminal terminal)
     {
-        string? path = parsed.GetValue(shape.Out);
-        using StagedFolder? folder = path is null ? null : new(path);
+        using StagedAnswer staged = new(file: null, parsed.GetValue(shape.Out));
+        StagedFolder? folder = staged.Pictures;
         StudyRequest request = StudyRequest.Read(shape.Study, parsed, terminal).On(shape.Grid, parsed);
         ImmutableArray<Storey> storeys = request.Storeys(parsed.GetValue(shape.Storey));
         var names = new PictureNames(request.Home);
@@ -43,10 +43,8 @@ internal static class MapWork
             return maps;
         }).ToList());
 
-        folder?.Complete();
         bool json = parsed.GetValue(shape.Study.Json);
-        terminal.Output.Write(json ? Json(all, request.Options, pictures) : Text(all, terminal.Width));
-        if (folder is not null) terminal.Error.Write($"The pictures are in {path}\n");
+        staged.Write(terminal, json ? Json(all, request.Options, pictures) : Text(all, terminal.Width));
         return CoverageText.Code([.. all.Select(maps => maps.Coverage)]);
     }
 

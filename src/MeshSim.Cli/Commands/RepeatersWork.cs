@@ -19,10 +19,8 @@ internal static class RepeatersWork
     /// <summary>Computes and writes where repeaters should go.</summary>
     public static ExitCode Run(RepeatersCommand shape, ParseResult parsed, Terminal terminal)
     {
-        string? file = parsed.GetValue(shape.Out), path = parsed.GetValue(shape.Maps);
-        Result.Refuse(file);
         shape.Apply.Refuse(parsed);
-        using StagedFolder? folder = path is null ? null : new(path);
+        using StagedAnswer staged = new(parsed.GetValue(shape.Out), parsed.GetValue(shape.Maps));
         StudyRequest request = StudyRequest.Read(shape.Study, parsed, terminal);
         StudyOptions options = request.Options with { Goals = shape.Goals.Of(parsed) };
         int? rungs = (int?)parsed.GetValue(shape.Ladder);
@@ -30,16 +28,13 @@ internal static class RepeatersWork
         {
             step($"Placing repeaters of {network.Name}");
             PlacedNetwork answer = PlacedNetwork.Of(CoverageStudy.Run(request.Home, network, request.Options), options, shape.Chance.Of(parsed), rungs, step);
-            if (folder is not null) SitePictures.AddRepeaters(folder, answer, shape.Picture.Of(parsed), step);
+            if (staged.Pictures is { } folder) SitePictures.AddRepeaters(folder, answer, shape.Picture.Of(parsed), step);
             return answer;
         }).ToList());
 
-        folder?.Complete();
-        string result = parsed.GetValue(shape.Study.Json)
+        staged.Write(terminal, parsed.GetValue(shape.Study.Json)
             ? JsonText.OfEach(answers.Select(answer => RepeatersJson.Of(answer.Coverage, answer.Placement, answer.Ladder, answer.Infeasible, answer.Review)))
-            : Text(answers, terminal.Width);
-        Result.Write(terminal, file, result);
-        if (folder is not null) terminal.Error.Write($"The pictures are in {path}\n");
+            : Text(answers, terminal.Width));
         shape.Apply.Write(
             parsed, parsed.GetRequiredValue(shape.Study.Home), () => FollowedAdvice.With(request.AsRead, answers.Select(answer => answer.Placement)), terminal);
         return answers.All(answer => answer.Placement.ServesAll) ? ExitCode.Done : ExitCode.GoalNotMet;

@@ -20,9 +20,8 @@ internal static class ReportWork
     public static ExitCode Run(ReportCommand shape, ParseResult parsed, Terminal terminal)
     {
         string path = parsed.GetRequiredValue(shape.Out);
-        bool isPage = path.EndsWith(PageExtension, StringComparison.OrdinalIgnoreCase);
-        if (isPage) StagedFile.Refuse(path);
-        using StagedFolder? folder = isPage ? null : new(path);
+        using StagedFolder? folder = StagedFolder.UnlessFile(path, PageExtension);
+        bool isPage = folder is null;
         StudyRequest request = StudyRequest.Read(shape.Study, parsed, terminal).On(shape.Grid, parsed);
         ReportContent content = Steps.Show(terminal, Expected(request, isPage), step =>
         {

@@ -21,9 +21,7 @@ internal static class SheetsWork
     public static ExitCode Run(SheetsCommand shape, ParseResult parsed, Terminal terminal)
     {
         string path = parsed.GetRequiredValue(shape.Out);
-        bool isFile = path.EndsWith(FileEnding, StringComparison.OrdinalIgnoreCase);
-        if (isFile) StagedFile.Refuse(path);
-        using StagedFolder? folder = isFile ? null : new(path);
+        using StagedFolder? folder = StagedFolder.UnlessFile(path, FileEnding);
         StudyRequest request = StudyRequest.Read(shape.Study, parsed, terminal);
         ImmutableArray<NetworkCoverage> coverages = Steps.Show<ImmutableArray<NetworkCoverage>>(terminal, request.Networks.Length, step =>
         [
@@ -38,7 +36,7 @@ internal static class SheetsWork
         if (folder is null) StagedFile.Write(path, set.Pdf());
         else Fill(folder, set, names);
         terminal.Output.Write(parsed.GetValue(shape.Study.Json)
-            ? JsonText.Of(SheetsJson.Of(request.Home, coverages, set, isFile ? null : names))
+            ? JsonText.Of(SheetsJson.Of(request.Home, coverages, set, folder is null ? null : names))
             : TextTable.Paragraph(SheetWords.Answer(set), terminal.Width) + "\n" + TextTable.Render(SheetsTable.Of(set), terminal.Width));
         terminal.Error.Write($"The sheets are in {path}\n");
         return ExitCode.Done;

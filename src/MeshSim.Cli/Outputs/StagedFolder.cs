@@ -30,6 +30,18 @@ internal sealed class StagedFolder : IDisposable
         if (Directory.Exists(parent)) Writing.To(path, () => Directory.CreateDirectory(staging)); // Refused before the work begins.
     }
 
+    /// <summary>Makes ready to fill a folder, unless the name is that of a file by its ending.</summary>
+    /// <param name="path">The final place of either.</param>
+    /// <param name="fileEnding">How the name of a file ends, such as ".pdf".</param>
+    /// <returns>The folder; null for a file.</returns>
+    /// <exception cref="InputException">It must not be written.</exception>
+    public static StagedFolder? UnlessFile(string path, string fileEnding)
+    {
+        if (!path.EndsWith(fileEnding, StringComparison.OrdinalIgnoreCase)) return new(path);
+        StagedFile.Refuse(path);
+        return null;
+    }
+
     /// <summary>Adds a file of bytes.</summary>
     /// <param name="name">Its name, without folders.</param>
     /// <param name="content">All of it.</param>

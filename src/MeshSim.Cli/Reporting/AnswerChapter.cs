@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using MeshSim.Cli.Answers;
 using MeshSim.Cli.Tables;
 using MeshSim.Cli.Wording;
-using MeshSim.Placement;
 using MeshSim.Radio;
 
 namespace MeshSim.Cli.Reporting;

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using MeshSim.Devices;
 using MeshSim.Placement;
 using MeshSim.Studies;

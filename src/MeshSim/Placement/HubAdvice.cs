@@ -58,7 +58,7 @@ internal sealed class HubAdvice
                 HubGroup group = GroupOf(part);
                 (SiteScore score, ImmutableArray<HubGroup> others) = best[set ^ part];
                 (SiteScore Score, ImmutableArray<HubGroup> Groups) candidate = (score + group.Site.Score, [group, .. others]);
-                if ((candidate.Score, candidate.Groups.Length).CompareTo((best[set].Score, best[set].Groups.Length)) < 0) best[set] = candidate;
+                if ((candidate.Score.Rank, candidate.Groups.Length).CompareTo((best[set].Score.Rank, best[set].Groups.Length)) < 0) best[set] = candidate;
             }
         }
 
@@ -80,9 +80,9 @@ internal sealed class HubAdvice
         List<(HubSite Site, int Order)> known = [];
         foreach ((int? place, int order, SiteScore bound) in queue)
         {
-            if (known.Count >= listed && bound.CompareTo(known[listed - 1].Site.Score) > 0) break;
+            if (known.Count >= listed && bound.Rank.CompareTo(known[listed - 1].Site.Score.Rank) > 0) break;
             known.Add((SiteAt(members, place), order));
-            known = [.. known.OrderBy(site => site.Site.Score)
+            known = [.. known.OrderBy(site => site.Site.Score.Rank)
                 .ThenByDescending(site => site.Site.WeakestMargin?.Value ?? double.NegativeInfinity).ThenBy(site => site.Order)];
         }
 

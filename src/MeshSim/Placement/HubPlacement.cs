@@ -42,7 +42,7 @@ public sealed record HubPlacement
 
     /// <summary>Whether fewer devices stay out of reach or unserved, or it costs less, when the sticks stand apart.</summary>
     public bool IsApartBetter =>
-        Apart.Length > 1 && Apart.Aggregate(default(SiteScore), (sum, group) => sum + group.Site.Score).CompareTo(Best.Score) < 0;
+        Apart.Length > 1 && Apart.Aggregate(default(SiteScore), (sum, group) => sum + group.Site.Score).Rank.CompareTo(Best.Score.Rank) < 0;
 }
 
 /// <summary>Sticks that stand together.</summary>

@@ -4,11 +4,11 @@ namespace MeshSim.Placement;
 /// <param name="OutOfReach">Devices without a way everyday.</param>
 /// <param name="Unserved">Devices that cannot have all that is asked, those among them.</param>
 /// <param name="Cost">In the home's units.</param>
-internal readonly record struct SiteScore(int OutOfReach, int Unserved, int Cost) : IComparable<SiteScore>
+internal readonly record struct SiteScore(int OutOfReach, int Unserved, int Cost)
 {
     /// <summary>Of two networks at one site, or of two sites.</summary>
     public static SiteScore operator +(SiteScore a, SiteScore b) => new(a.OutOfReach + b.OutOfReach, a.Unserved + b.Unserved, a.Cost + b.Cost);
 
-    /// <summary>Below zero when this is the better one.</summary>
-    public int CompareTo(SiteScore other) => (OutOfReach, Unserved, Cost).CompareTo((other.OutOfReach, other.Unserved, other.Cost));
+    /// <summary>What is compared: the least is the best.</summary>
+    public (int OutOfReach, int Unserved, int Cost) Rank => (OutOfReach, Unserved, Cost);
 }

@@ -1,6 +1,7 @@
 using System.Text.RegularExpressions;
 using System.Xml.Linq;
 using MeshSim.Cli.Reporting;
+using MeshSim.Placement;
 
 namespace MeshSim.Cli.Tests.Reporting;
 
@@ -25,6 +26,16 @@ public sealed partial class ReportPageTests
     [Fact]
     public void What_is_at_risk_stands_with_what_to_do() =>
         Page.Should().Contain("<li>plugs: bedtime must hold and drops lamp: plug carries it; replace plug by an always-on device, or bypass the switch.</li>");
+
+    [Fact]
+    public void What_must_stay_powered_stands_with_what_to_buy()
+    {
+        KeptDevice kept = new(new("lamp"), "hall switch", [new(new("bedtime", null), [new("shed-sensor")])], new(8), new(9));
+        ReportContent content = new(Samples.Home, [], new(), [Samples.Answer with { Placement = Samples.Placement with { Repeaters = [], KeptOn = [kept] } }]);
+
+        ReportPage.Of(content).Should().Contain("<li>plugs: lamp (past hall switch: work for an electrician), for shed-sensor in bedtime</li>")
+            .And.Contain("<caption>Devices to keep powered</caption>");
+    }
 
     [Fact]
     public void Nothing_comes_from_elsewhere() =>

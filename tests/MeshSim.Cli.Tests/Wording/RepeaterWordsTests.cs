@@ -51,6 +51,15 @@ public sealed class RepeaterWordsTests
     }
 
     [Fact]
+    public void A_star_that_a_state_cuts_names_the_state()
+    {
+        NetworkCoverage star = Samples.AllReached with { Network = Samples.Network with { Radio = Samples.Network.Radio with { Topology = Topology.Star } } };
+
+        RepeaterWords.Whole(star, Samples.Placement with { Repeaters = [], StatesHeld = ["bedtime"], Unserved = [Far with { Case = new("bedtime", null) }] }).Should().EndWith(
+            "Move one or the other. In bedtime no way, whatever is plugged in: shed-sensor (lacks 2.5 dB even from outlet shed-wall).");
+    }
+
+    [Fact]
     public void Without_power_at_the_coordinator_that_is_what_is_said()
     {
         NetworkCoverage dark = Samples.Coverage with { State = new() { Name = "dark", DevicesOff = [Samples.Network.Coordinator] } };
