@@ -76,7 +76,7 @@ internal sealed class HubAdvice
     private ImmutableArray<HubSite> BestOf(ImmutableArray<SiteNetwork> members, int listed)
     {
         var queue = places.Select((place, order) => (Place: place, Order: order, Bound: BoundAt(members, place)))
-            .OrderBy(site => site.Bound).ThenBy(site => site.Order).ToList();
+            .OrderBy(site => site.Bound.Rank).ThenBy(site => site.Order).ToList();
         List<(HubSite Site, int Order)> known = [];
         foreach ((int? place, int order, SiteScore bound) in queue)
         {
