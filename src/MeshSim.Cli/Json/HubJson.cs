@@ -67,6 +67,7 @@ internal sealed record HubSiteJson(
     int Unserved,
     int OutOfReach,
     double? WeakestMarginDb,
+    ImmutableArray<string> DarkIn,
     ImmutableArray<HubNetworkJson> Networks)
 {
     /// <summary>The record of a site.</summary>
@@ -84,6 +85,7 @@ internal sealed record HubSiteJson(
         site.Unserved,
         site.OutOfReach,
         site.WeakestMargin?.Value,
+        site.DarkIn,
         [.. site.Networks.Select(HubNetworkJson.Of)]);
 }
 
@@ -96,7 +98,9 @@ internal sealed record HubNetworkJson(
     ImmutableArray<string> OutOfReach,
     double? WeakestMarginDb,
     int Cost,
-    int LowerBound)
+    int LowerBound,
+    bool IsProven,
+    ImmutableArray<string> DarkIn)
 {
     /// <summary>The record of a network.</summary>
     public static HubNetworkJson Of(HubNetwork network) => new(
@@ -107,5 +111,7 @@ internal sealed record HubNetworkJson(
         [.. network.OutOfReach.Select(device => device.Value)],
         network.WeakestMargin?.Value,
         network.Cost,
-        network.LowerBound);
+        network.LowerBound,
+        network.Cost == network.LowerBound,
+        network.DarkIn);
 }

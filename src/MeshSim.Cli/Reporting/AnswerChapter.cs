@@ -2,7 +2,9 @@ using System.Collections.Immutable;
 using MeshSim.Cli.Answers;
 using MeshSim.Cli.Tables;
 using MeshSim.Cli.Wording;
+using MeshSim.Placement;
 using MeshSim.Radio;
+using MeshSim.Studies;
 
 namespace MeshSim.Cli.Reporting;
 
@@ -55,11 +57,15 @@ internal static class AnswerChapter
             : Html.Paragraph("These work as the home stands, and fail when somebody switches off what they hang on:") + Html.List(risks);
     }
 
-    private static IEnumerable<string> Left(NetworkAnswer answer) =>
-        answer.Coverage.Network.Radio.Topology == Topology.Star || CoverageWords.IsCoordinatorOff(answer.Coverage)
-        ? CoverageWords.Unreached(answer.Coverage).Select(reach => $"{reach.Device} {Shortfall.InWords(answer.Coverage, reach)}")
-            .Concat(ServedWords.LeftInStates(answer.Coverage, answer.Placement)).Select(left => $"{answer.Placement.Network}: {left}")
-        : ServedWords.Left(answer.Coverage, answer.Placement).Select(left => $"{answer.Placement.Network}: {left}");
+    private static IEnumerable<string> Left(NetworkAnswer answer)
+    {
+        (NetworkCoverage coverage, RepeaterPlacement placement) = (answer.Coverage, answer.Placement);
+        IEnumerable<string> left = CoverageWords.IsCoordinatorOff(coverage) ? ServedWords.LeftInStates(coverage, placement)
+            : coverage.Network.Radio.Topology == Topology.Star
+                ? CoverageWords.Unreached(coverage).Select(reach => $"{reach.Device} {Shortfall.InWords(coverage, reach)}").Concat(ServedWords.LeftInStates(coverage, placement))
+            : ServedWords.Left(coverage, placement);
+        return left.Select(what => $"{placement.Network}: {what}");
+    }
 
     private static Table Networks(ImmutableArray<NetworkAnswer> answers) => new(
         [new("Network"), new("Radio"), new("Coordinator"), new("Devices", true), new("With a reliable way", true), new("Repeaters to add", true)],

@@ -23,6 +23,8 @@ internal static class HubTable
                 "No way: devices without one everyday, whatever is plugged in. Not all: devices that have one, but not all that is asked. "
                     + "Weakest: margin of the weakest link on the weakest everyday route."
                     + (hub.Sites.All(site => site.IsProven) ? "" : " A cost with \"or less\" is not proven to be the least."),
+                .. hub.Sites.Where(site => !site.DarkIn.IsEmpty).GroupBy(site => NameList.Spoken(site.DarkIn), StringComparer.Ordinal)
+                    .Select(sites => $"No power at the hub in {sites.Key}: {string.Join(", ", sites.Select(Name))}. No device has a way then."),
             ],
         };
     }
@@ -30,7 +32,7 @@ internal static class HubTable
     private static ImmutableArray<string> Row(HubSite site, int index, bool keeps) =>
     [
         Figures.Count(index + 1),
-        site.Outlet?.Id.Value ?? "(as now)",
+        Name(site),
         site.Outlet is { } outlet ? CoverageWords.Place(outlet.Storey, outlet.Room) + (outlet.IsAssumed ? ", assumed" : "") : "",
         Figures.Count(site.Cost) + (site.IsProven ? "" : " or less"),
         Figures.Count(site.Repeaters),
@@ -39,6 +41,8 @@ internal static class HubTable
         Figures.Count(site.Unserved - site.OutOfReach),
         site.WeakestMargin is { } margin ? Figures.Decibels(margin) : "",
     ];
+
+    private static string Name(HubSite site) => site.Outlet?.Id.Value ?? "(as now)";
 
     private static int KeptOn(HubSite site) => site.Networks.Sum(network => network.KeptOn.Length);
 }

@@ -22,6 +22,7 @@ internal static class CoverageWords
         string coordinator = coverage.Network.Coordinator.Value;
         int count = coverage.Devices.Length;
         if (count == 0) return $"{coordinator} is alone: the network has no other device that is on.";
+        if (IsCoordinatorOff(coverage)) return $"Coordinator {coordinator} is off in state {coverage.State!.Name}, so {Nobody(count)} a way to it.";
         if (lost.IsEmpty && count == 1) return $"The only device, {coverage.Devices[0].Device}, has a reliable way to {coordinator}.";
         if (lost.IsEmpty) return $"All {Figures.Counted(count, "device")} have a reliable way to {coordinator}.";
 
@@ -29,6 +30,8 @@ internal static class CoverageWords
         string have = lost.Length == 1 ? "has" : "have";
         return $"{Figures.Count(lost.Length)} of {Figures.Counted(count, "device")} {have} {NoReliableWay} to {coordinator}: {names}.";
     }
+
+    private static string Nobody(int count) => count == 1 ? "the only device that is on does not have" : $"none of {Figures.Counted(count, "device")} that are on has";
 
     /// <summary>How the figures came about, such as "Network plugs, model log-distance, design margin 6.4 dB, state bedtime".</summary>
     public static string Basis(NetworkCoverage coverage)

@@ -64,6 +64,7 @@ internal static class HubWords
             .. site.OutOfReach == 0 ? Array.Empty<string>() : [$"{Figures.Counted(site.OutOfReach, "device")} without a way"],
             .. site.Unserved == site.OutOfReach ? Array.Empty<string>() : [$"{Figures.Counted(site.Unserved - site.OutOfReach, "device")} with a way but not all that is asked"],
         ];
-        return string.Join(", ", left.Prepend(needs));
+        string dark = site.DarkIn.IsEmpty ? "" : $", with no power there in {NameList.Spoken(site.DarkIn)}";
+        return string.Join(", ", left.Prepend(needs)) + dark;
     }
 }

@@ -17,9 +17,9 @@ internal static class RepeaterWords
         if (CoverageWords.Unreached(coverage).IsEmpty && isNothing && placement.ServesAll)
             return isStar ? $"No repeater is needed: every device reaches {coverage.Network.Coordinator} itself{ServedWords.States(placement, "nobody")}." : $"No repeater is needed: {ServedWords.Counts(coverage, placement, "")}.";
 
-        if (isStar) return $"No repeater helps: every device of this network speaks to {coverage.Network.Coordinator} itself. Move one or the other.";
+        if (CoverageWords.IsCoordinatorOff(coverage)) return "No repeater helps.";
 
-        if (CoverageWords.IsCoordinatorOff(coverage)) return $"No repeater helps while {coverage.Network.Coordinator} has no power.";
+        if (isStar) return $"No repeater helps: every device of this network speaks to {coverage.Network.Coordinator} itself. Move one or the other.";
 
         string considered = $"{Figures.Counted(placement.OutletsConsidered, "outlet")} considered";
         if (isNothing) return $"No choice of outlets helps ({considered}): {ServedWords.Counts(coverage, placement, "")}.";

@@ -37,20 +37,16 @@ internal static class ServedWords
         foreach (string state in LeftInStates(coverage, placement)) yield return state;
     }
 
-    /// <summary>A sentence for each state that drops somebody who has a way everyday.</summary>
+    /// <summary>A sentence for each state that leaves the coordinator without power, then for each that drops somebody who has a way everyday.</summary>
     public static IEnumerable<string> LeftInStates(NetworkCoverage coverage, RepeaterPlacement placement) =>
-        InStates(placement).GroupBy(u => u.Case.State).Select(state => IsCoordinatorOff(coverage, state.Key!)
-            ? $"In {state.Key} nobody has a way: {coverage.Network.Coordinator} itself has no power."
-            : $"In {state.Key} no way, whatever is plugged in: {string.Join(", ", state.Select(Lacking))}.");
+        placement.CoordinatorOff.Select(outage => CoordinatorWords.Of(coverage.Network.Coordinator.Value, outage))
+            .Concat(InStates(placement).Where(u => !u.IsCoordinatorOff).GroupBy(u => u.Case.State)
+                .Select(state => $"In {state.Key} no way, whatever is plugged in: {string.Join(", ", state.Select(Lacking))}."));
 
     /// <summary>What a person can do about devices that hang on one router or repeater. A repeater is not placed twice, though a twin hears what it hears.</summary>
     /// <param name="cases">Who fails when.</param>
     public static string Advice(IEnumerable<PlacementCase> cases) => "Keep what they hang on powered"
         + (cases.Any(when => when.IsRepeaterLost) ? "; a second repeater beside the first, in an outlet of its own, is a second way." : ".");
-
-    /// <summary>Whether a state that must hold leaves the coordinator without power.</summary>
-    private static bool IsCoordinatorOff(NetworkCoverage coverage, string state) =>
-        CoverageWords.IsCoordinatorOff(coverage with { State = coverage.Home.States.FirstOrDefault(s => s.Name == state) });
 
     private static string Lacking(UnservedDevice unserved) => $"{unserved.Device} ({RepeaterWords.Lack(unserved)})";
 

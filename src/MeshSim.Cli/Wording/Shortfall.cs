@@ -17,6 +17,7 @@ internal static class Shortfall
     /// <summary>The same in words, such as "lacks 7.3 dB to shed-plug".</summary>
     public static string InWords(NetworkCoverage coverage, DeviceReach reach)
     {
+        if (CoverageWords.IsCoordinatorOff(coverage)) return $"coordinator {coverage.Network.Coordinator} is off";
         if (reach.NearestLink is not { } link) return "has nobody to hear";
         string nearest = link.Other(reach.Device).Value;
         return Of(coverage, reach) is { } lack

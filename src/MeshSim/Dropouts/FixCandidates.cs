@@ -53,7 +53,7 @@ public static class FixCandidates
             .. missed.Where(router => router.Role == Role.Router).Select(router => new KeepPowered(router.Id, router.SwitchedBy)),
             .. DoorsOn(link).Select(door => new LeaveOpen(door)),
             .. isMesh ? home.Outlets.Select(outlet => new AddRepeater(network.Name, outlet)).Where(fix => !taken.Contains(fix.Id)) : [],
-            .. hasCoordinator ? HubSites.In(home, []).Select(outlet => new MoveCoordinator(network.Coordinator, outlet)) : [],
+            .. hasCoordinator ? HubSites.In(home, [], []).Select(outlet => new MoveCoordinator(network.Coordinator, outlet)) : [],
             .. Enumerable.Range(network.Radio.FirstChannel, network.Radio.LastChannel - network.Radio.FirstChannel + 1)
                 .Where(channel => channel != network.Channel && !home.AccessPoints.IsEmpty)
                 .Select(channel => new ChangeChannel(network.Name, channel)),

@@ -72,6 +72,9 @@ public sealed record HubSite(Outlet? Outlet, int Cost, int LowerBound, Immutable
     /// <summary>The weakest link of the weakest route that is strong enough; null when no device is reached.</summary>
     public Decibels? WeakestMargin => Networks.Min(network => network.WeakestMargin?.Value) is { } marginDb ? new(marginDb) : null;
 
+    /// <summary>The states asked for in which one of the coordinators has no power at this site.</summary>
+    public ImmutableArray<string> DarkIn => [.. Networks.SelectMany(network => network.DarkIn).Distinct(StringComparer.Ordinal)];
+
     /// <summary>Whether it is proven that nothing at this site is cheaper.</summary>
     public bool IsProven => Cost == LowerBound;
 }
@@ -95,4 +98,11 @@ public sealed record HubNetwork(
     Decibels? WeakestMargin,
     int Cost,
     int LowerBound,
-    int Cuts);
+    int Cuts)
+{
+    /// <summary>
+    /// The states asked for in which its coordinator has no power at this site, the one planned for first, then in the home's order. The
+    /// devices that have power then are unserved.
+    /// </summary>
+    public ImmutableArray<string> DarkIn { get; init; } = [];
+}

@@ -8,14 +8,22 @@ namespace MeshSim.Placement;
 public static class HubSites
 {
     /// <summary>
-    /// The outlets that feed a hub at all times: a hub on a circuit that some state switches off would take every network with it.
+    /// The outlets that feed a hub at all times, and those that only a state switches off whose losses are counted. In any other state
+    /// nobody would ask what a hub on a dead circuit takes with it, so such an outlet is no site.
     /// </summary>
     /// <param name="home">The home.</param>
     /// <param name="rooms">Only outlets in these rooms; all when empty.</param>
-    public static ImmutableArray<Outlet> In(Home home, ImmutableArray<RoomName> rooms)
+    /// <param name="counted">The states that must hold, in which what a site loses counts against it.</param>
+    public static ImmutableArray<Outlet> In(Home home, ImmutableArray<RoomName> rooms, ImmutableArray<State> counted)
     {
         ArgumentNullException.ThrowIfNull(home);
-        return [.. home.Outlets.Where(outlet => StaysOn(home, outlet) && (rooms.IsEmpty || (outlet.Room is { } room && rooms.Contains(room))))];
+        HashSet<string> names = [.. counted.Select(state => state.Name)];
+        HashSet<string> switched = [.. home.States.Where(state => !names.Contains(state.Name)).SelectMany(state => state.CircuitsOff)];
+        return
+        [
+            .. home.Outlets.Where(outlet => (outlet.Circuit is not { } circuit || !switched.Contains(circuit))
+                && (rooms.IsEmpty || (outlet.Room is { } room && rooms.Contains(room)))),
+        ];
     }
 
     /// <summary>A coordinator as it would be beside an outlet: in the open, fed from there, otherwise as it is.</summary>
@@ -35,7 +43,4 @@ public static class HubSites
             Mounting = InTheOpen.In(home),
         };
     }
-
-    private static bool StaysOn(Home home, Outlet outlet) =>
-        outlet.Circuit is not { } circuit || !home.States.Any(state => state.CircuitsOff.Contains(circuit));
 }

@@ -31,6 +31,7 @@ public static class RepeaterAdvice
             Goals = goals,
             StatesHeld = [.. held.Select(state => state.Name)],
             Repeaters = [.. solution.Outlets.Where(choice => choice < survey.Outlets.Length).Select(reasons.ForOutlet)],
+            CoordinatorOff = CoordinatorOutage.Among(home, network, withCoordinator[false]),
             KeptOn = [.. solution.Outlets.Where(choice => choice >= survey.Outlets.Length).Select(reasons.ForKept)],
             Unserved =
             [
@@ -46,13 +47,16 @@ public static class RepeaterAdvice
     }
 
     /// <summary>The answer when the coordinator itself has no power: no outlet helps, and no level is what is missing.</summary>
+    /// <param name="home">The home.</param>
     /// <param name="network">The network.</param>
     /// <param name="devices">Its devices that have power.</param>
-    public static RepeaterPlacement WithoutCoordinator(Network network, IEnumerable<DeviceId> devices) => new()
+    /// <param name="state">The state planned for; null when everything is on, and the coordinator is missing.</param>
+    public static RepeaterPlacement WithoutCoordinator(Home home, Network network, IEnumerable<DeviceId> devices, State? state) => new()
     {
         Network = network.Name,
         Repeaters = [],
-        Unserved = [.. devices.Select(device => new UnservedDevice(device, null, NoCoordinator(network)))],
+        Unserved = [.. devices.Select(device => Dark(network, device, default))],
+        CoordinatorOff = state is null ? [] : CoordinatorOutage.Among(home, network, [state]),
         LowerBound = 0,
         OutletsConsidered = 0,
     };
@@ -61,9 +65,10 @@ public static class RepeaterAdvice
     private static int LeastRepeaters(int cost, PlacementCosts costs) => Math.Max(0, (cost + costs.Repeater - 1) / costs.Repeater);
 
     private static IEnumerable<UnservedDevice> DarkIn(Network network, StateGraphs graphs, State state) =>
-        graphs.In(state).Devices.Select(device => new UnservedDevice(device, null, NoCoordinator(network), new(state.Name, null)));
+        graphs.In(state).Devices.Select(device => Dark(network, device, new(state.Name, null)));
 
-    private static string NoCoordinator(Network network) => $"none: coordinator {network.Coordinator} has no power";
+    private static UnservedDevice Dark(Network network, DeviceId device, PlacementCase when) =>
+        new(device, null, $"none: coordinator {network.Coordinator} has no power", when) { IsCoordinatorOff = true };
 
     /// <summary>What a device lacks that cannot be had.</summary>
     internal static UnservedDevice Lack(RepeaterSurvey survey, CaseNames names, UnmetDemand unmet)

@@ -30,6 +30,12 @@ public sealed record RepeaterPlacement
     public required ImmutableArray<UnservedDevice> Unserved { get; init; }
 
     /// <summary>
+    /// The states asked for in which the coordinator has no power, the one planned for first: nobody is served then, and another place of the
+    /// coordinator or a backup supply is what may help.
+    /// </summary>
+    public ImmutableArray<CoordinatorOutage> CoordinatorOff { get; init; } = [];
+
+    /// <summary>
     /// Mains devices that a held state would turn off and that stay powered instead, where that costs less than repeaters; in the
     /// home's order.
     /// </summary>
@@ -106,4 +112,8 @@ public sealed record ServedCase(PlacementCase Case, ImmutableArray<DeviceId> Dev
 /// <param name="Shortfall">What its best possible link lacks to the design margin; null when hops, not level, are what is missing.</param>
 /// <param name="BestRelay">From where that best link would come, in words: an outlet or a device.</param>
 /// <param name="Case">When; the default is everyday.</param>
-public sealed record UnservedDevice(DeviceId Device, Decibels? Shortfall, string BestRelay, PlacementCase Case = default);
+public sealed record UnservedDevice(DeviceId Device, Decibels? Shortfall, string BestRelay, PlacementCase Case = default)
+{
+    /// <summary>Whether the coordinator has no power in that case; neither level nor hops are then what is missing.</summary>
+    public bool IsCoordinatorOff { get; init; }
+}

@@ -36,6 +36,7 @@ public sealed record RepeaterSurvey(
     /// <exception cref="ArgumentException">The coordinator has no power in one of the states.</exception>
     public static RepeaterSurvey Of(Home home, Network network, StateGraphs graphs, State? everyday, ImmutableArray<State> held)
     {
+        if (held.Prepend<State?>(everyday).Any(state => graphs.In(state).Coordinator < 0)) throw new ArgumentException("the coordinator must have power", nameof(graphs));
         RepeaterSurvey survey = new SiteSurvey(home, network, graphs, everyday, held, []).WithHubInPlace();
         return survey with { Uncertainty = survey.UncertaintyIn(home, network, graphs.ModelIn(everyday)) };
     }

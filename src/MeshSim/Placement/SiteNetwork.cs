@@ -7,15 +7,14 @@ namespace MeshSim.Placement;
 /// <summary>What one network needs with its coordinator at any of some sites; each answer is found once, when first asked for.</summary>
 internal sealed class SiteNetwork
 {
+    private const int InPlace = -1;
+
     private static readonly WorkLimit BoundOnly = new() { Rounds = 0, Relaxations = 20 };
 
-    private readonly Network network;
     private readonly PlacementGoals goals;
     private readonly PlacementCosts costs;
     private readonly WorkLimit limit;
-    private readonly ImmutableArray<DeviceId> dark;
-    private readonly ImmutableArray<DeviceId> darkEveryday;
-    private readonly SiteSurvey? survey;
+    private readonly Dictionary<int, PoweredPlaces> places;
     private readonly Dictionary<int, HubNetwork> answers = [];
     private readonly Dictionary<int, SiteScore> bounds = [];
 
@@ -31,32 +30,28 @@ internal sealed class SiteNetwork
     public SiteNetwork(
         Home home, Network network, StateGraphs graphs, State? everyday, ImmutableArray<State> held, ImmutableArray<Outlet> sites, PlacementGoals goals, WorkLimit limit)
     {
-        (this.network, this.goals, this.limit, costs) = (network, goals, limit, home.Costs);
-
-        // Without power at the coordinator nobody is served, wherever it is.
-        ImmutableArray<State> possible = [.. held.Where(state => graphs.In(state).Coordinator >= 0)];
-        bool isOn = graphs.In(everyday).Coordinator >= 0;
-        IEnumerable<DeviceId> without = held.Except(possible).SelectMany(state => graphs.In(state).Devices);
-        darkEveryday = isOn ? [] : [.. graphs.In(everyday).Devices.Where(id => id != network.Coordinator)];
-        dark = [.. without.Where(id => id != network.Coordinator), .. darkEveryday];
-        survey = isOn ? new(home, network, graphs, everyday, possible, sites) : null;
+        (this.goals, this.limit, costs, Name) = (goals, limit, home.Costs, network.Name);
+        places = PoweredPlaces.Of(home, network, graphs, everyday, held, sites).ToDictionary(place => place.Place ?? InPlace, place => place.Alike);
         Order = [.. home.DevicesOf(network).Select(device => device.Id)];
     }
 
     /// <summary>The network's name.</summary>
-    public NetworkName Name => network.Name;
+    public NetworkName Name { get; }
 
     private ImmutableArray<DeviceId> Order { get; }
 
-    /// <summary>Fewer devices than this cannot be out of reach or unserved, and with so few, it costs no less. Every day alone is looked at.</summary>
+    /// <summary>
+    /// Fewer devices than this cannot be out of reach or unserved, and with so few, it costs no less. Besides every day only those states
+    /// are looked at in which the coordinator has no power.
+    /// </summary>
     /// <param name="site">A site; null where the coordinator is now.</param>
     public SiteScore BoundAt(int? site)
     {
-        int key = site ?? -1;
+        int key = site ?? InPlace;
         if (answers.TryGetValue(key, out HubNetwork? answer)) return new(answer.OutOfReach.Length, answer.Unserved.Length, answer.LowerBound);
         if (bounds.TryGetValue(key, out SiteScore known)) return known;
-        if (survey is null) return bounds[key] = new(darkEveryday.Length, dark.Distinct().Count(), 0);
-        RepeaterSurvey at = At(site);
+        ImmutableArray<DeviceId> dark = places[key].Dark;
+        if (places[key].At(site) is not { } at) return bounds[key] = new(places[key].DarkEveryday.Length, dark.Length, 0);
         DemandSet demands = new(at.Situations[..1], ways: 1);
         int[] each = [.. at.CostsOf(costs)];
         int bound = RepeaterSolver.Bound(demands, each, BoundOnly);
@@ -68,10 +63,11 @@ internal sealed class SiteNetwork
     /// <param name="site">A site; null where the coordinator is now.</param>
     public HubNetwork Assess(int? site)
     {
-        int key = site ?? -1;
+        int key = site ?? InPlace;
         if (answers.TryGetValue(key, out HubNetwork? answer)) return answer;
-        if (survey is null) return answers[key] = new(Name, [], [], InOrder(dark), darkEveryday, null, 0, 0, 0);
-        RepeaterSurvey at = At(site);
+        (ImmutableArray<DeviceId> dark, ImmutableArray<string> darkIn) = (places[key].Dark, places[key].DarkIn);
+        if (places[key].At(site) is not { } at)
+            return answers[key] = new(Name, [], [], InOrder(dark), places[key].DarkEveryday, null, 0, 0, 0) { DarkIn = darkIn };
         RepeaterSolution solution = RepeaterSolver.Solve(new DemandSet(at.Situations, goals.Ways), [.. at.CostsOf(costs)], limit);
         IEnumerable<DeviceId> unserved = solution.Unservable.Concat(solution.Unmet.Select(unmet => unmet.Device)).Select(device => at.Devices[device].Id);
         return answers[key] = new(
@@ -83,10 +79,11 @@ internal sealed class SiteNetwork
             Weakest(at.Situations[0], solution),
             solution.Cost,
             solution.LowerBound,
-            solution.Cuts);
+            solution.Cuts)
+        {
+            DarkIn = darkIn,
+        };
     }
-
-    private RepeaterSurvey At(int? site) => site is { } place ? survey!.WithHubAt(place) : survey!.WithHubInPlace();
 
     private ImmutableArray<DeviceId> InOrder(IEnumerable<DeviceId> ids)
     {

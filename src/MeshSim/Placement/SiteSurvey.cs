@@ -11,6 +11,7 @@ namespace MeshSim.Placement;
 /// </summary>
 internal sealed class SiteSurvey
 {
+    private readonly DeviceId coordinator;
     private readonly PlacementNodes nodes;
     private readonly ImmutableArray<(SurveyedLinks Links, ImmutableArray<int> Off)> situations;
 
@@ -20,16 +21,14 @@ internal sealed class SiteSurvey
     /// <param name="graphs">Its links in any state.</param>
     /// <param name="everyday">The state planned for; null when everything is on and every door closed.</param>
     /// <param name="held">States in which devices must be reached too.</param>
-    /// <param name="sites">Where the coordinator could go.</param>
-    /// <exception cref="ArgumentException">The coordinator has no power in one of the states.</exception>
+    /// <param name="sites">Where the coordinator could go. Where it is put, it has power in each of the states.</param>
     public SiteSurvey(Home home, Network network, StateGraphs graphs, State? everyday, ImmutableArray<State> held, ImmutableArray<Outlet> sites)
     {
+        coordinator = network.Coordinator;
         State?[] states = [everyday, .. held];
-        if (Array.Exists(states, state => graphs.In(state).Coordinator < 0)) throw new ArgumentException("the coordinator must have power", nameof(graphs));
-
         bool isStar = network.Radio.Topology == Topology.Star;
         nodes = new(
-            [.. home.DevicesOf(network).Where(device => Array.Exists(states, state => state?.TurnsOff(device) != true))],
+            [.. home.DevicesOf(network).Where(device => Array.Exists(states, state => HasPower(device, state)))],
             isStar ? [] : [.. home.Outlets.Where(outlet => HasPower(outlet, everyday) && !IsTaken(home, network, outlet))],
             isStar ? [] : [.. home.DevicesOf(network).Where(device => device.Role == Role.Router && held.Any(state => CouldStayOn(device, state)))],
             sites);
@@ -62,7 +61,7 @@ internal sealed class SiteSurvey
         (int outlets, int kept) = (nodes.Devices.Length, nodes.Devices.Length + nodes.Outlets.Length);
         return
         [
-            .. Enumerable.Range(0, outlets).Where(i => state?.TurnsOff(nodes.Devices[i]) == true),
+            .. Enumerable.Range(0, outlets).Where(i => !HasPower(nodes.Devices[i], state)),
             .. Enumerable.Range(0, nodes.Outlets.Length).Where(i => !HasPower(nodes.Outlets[i], state)).Select(i => outlets + i),
             .. Enumerable.Range(0, nodes.Kept.Length).Where(i => isEveryday || !CouldStayOn(nodes.Kept[i], state!)).Select(i => kept + i),
         ];
@@ -75,6 +74,9 @@ internal sealed class SiteSurvey
     /// <summary>Whether a router of the network is plugged in there already: a second one at the same place would hear what the first hears.</summary>
     private static bool IsTaken(Home home, Network network, Outlet outlet) => home.DevicesOf(network).Any(device =>
         device.Role == Role.Router && (device.Storey, device.Point, device.HeightMetres) == (outlet.Storey, outlet.Point, outlet.HeightMetres));
+
+    /// <summary>Whether a device has power in a state. The coordinator's is taken for granted: at another place something else feeds it.</summary>
+    private bool HasPower(Device device, State? state) => device.Id == coordinator || state?.TurnsOff(device) != true;
 
     private static bool HasPower(Outlet outlet, State? state) =>
         state is null || outlet.Circuit is not { } circuit || !state.CircuitsOff.Contains(circuit);

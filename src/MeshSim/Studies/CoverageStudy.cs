@@ -56,7 +56,7 @@ public static class CoverageStudy
         PlacementGoals goals = options.Goals;
         StateGraphs graphs = new(home, network, coverage.Model);
         ImmutableArray<State> held = goals.Held(home, state);
-        if (graphs.In(state).Coordinator < 0) return RepeaterAdvice.WithoutCoordinator(network, graphs.In(state).Devices) with { Goals = goals };
+        if (graphs.In(state).Coordinator < 0) return RepeaterAdvice.WithoutCoordinator(home, network, graphs.In(state).Devices, state) with { Goals = goals };
 
         return RepeaterAdvice.For(home, network, graphs, state, held, goals);
     }

@@ -21,7 +21,7 @@ public static class HubStudy
         if (networks.IsDefaultOrEmpty) throw new ArgumentException("there must be one", nameof(networks));
         PlacementGoals goals = options.Goals;
         ImmutableArray<State> held = goals.Held(home, options.State);
-        ImmutableArray<Outlet> sites = HubSites.In(home, rooms);
+        ImmutableArray<Outlet> sites = HubSites.In(home, rooms, held);
         HubAdvice advice = new(sites, [.. networks.Select(Survey)], home.Costs);
         return new()
         {

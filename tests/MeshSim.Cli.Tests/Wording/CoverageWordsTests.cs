@@ -41,6 +41,16 @@ public sealed class CoverageWordsTests
         Shortfall.InWords(Samples.Coverage, Samples.Coverage.Devices[2] with { NearestLink = null }).Should().Be("has nobody to hear");
 
     [Fact]
+    public void Where_the_coordinator_is_off_that_is_what_is_said()
+    {
+        NetworkCoverage dark = Samples.Coverage with { State = new() { Name = "dark", DevicesOff = [Samples.Network.Coordinator] } };
+
+        Shortfall.InWords(dark, Samples.Coverage.Devices[2] with { NearestLink = null }).Should().Be("coordinator stick is off");
+        CoverageWords.Answer(dark).Should().Be("Coordinator stick is off in state dark, so none of 3 devices that are on has a way to it.");
+        CoverageWords.Answer(dark with { Devices = dark.Devices[..1] }).Should().Be("Coordinator stick is off in state dark, so the only device that is on does not have a way to it.");
+    }
+
+    [Fact]
     public void The_basis_names_network_carrier_model_margin_and_state()
     {
         NetworkCoverage atNight = Samples.Coverage with { State = new() { Name = "bedtime" } };

@@ -64,8 +64,32 @@ public sealed class RepeaterWordsTests
     {
         NetworkCoverage dark = Samples.Coverage with { State = new() { Name = "dark", DevicesOff = [Samples.Network.Coordinator] } };
 
-        RepeaterWords.Whole(dark, RepeaterAdvice.WithoutCoordinator(Samples.Network, [new("shed-sensor")])).Should().Be("No repeater helps while stick has no power.");
+        RepeaterWords.Whole(dark, RepeaterAdvice.WithoutCoordinator(dark.Home, Samples.Network, [new("shed-sensor")], dark.State)).Should().Be(
+            "No repeater helps. In dark nobody can be served: coordinator stick has no power; the state turns it off by name. Only leaving it on helps.");
     }
+
+    [Fact]
+    public void A_state_that_takes_the_coordinator_is_named_once_and_not_device_by_device() =>
+        RepeaterWords.Whole(
+            Samples.AllReached,
+            Samples.Placement with
+            {
+                Repeaters = [],
+                LowerBound = 0,
+                Goals = new() { HoldStates = true },
+                StatesHeld = ["bedtime", "fuse"],
+                CoordinatorOff = [new("fuse", PowerLoss.Circuit, "ring", 3)],
+                Unserved = [Far with { Shortfall = null, Case = new("fuse", null), IsCoordinatorOff = true }],
+            }).Should().EndWith(
+            "In fuse nobody can be served: coordinator stick has no power while circuit ring is off. "
+                + "What helps is moving it to another circuit (3 outlets have power then; see hub) or a backup supply for it.").And.NotContain(Far.Device.Value);
+
+    [Theory]
+    [InlineData(PowerLoss.Circuit, "ring", 0, "has no power while circuit ring is off. No outlet has power then: only a backup supply for it helps.")]
+    [InlineData(PowerLoss.Circuit, "ring", 1, "to another circuit (1 outlet has power then; see hub) or a backup supply for it.")]
+    [InlineData(PowerLoss.Switch, "hall switch", 4, "has no power while hall switch is off. What helps is moving it to an outlet (4 outlets have power then; see hub), feeding it past the switch")]
+    public void What_helps_depends_on_what_takes_the_power(PowerLoss cause, string source, int outlets, string words) =>
+        CoordinatorWords.Of("stick", new("fuse", cause, source, outlets)).Should().StartWith("In fuse nobody can be served: coordinator stick").And.Contain(words);
 
     [Fact]
     public void A_repeater_says_for_whom_it_is_and_when()

@@ -116,8 +116,8 @@ public sealed class HubAdviceTests
     {
         Home home = RandomHomes.Of(1);
         ImmutableArray<Outlet> outlets = [.. home.Outlets.Select((outlet, i) => outlet with { Room = new(i % 2 == 0 ? "left" : "right") })];
-        HubSites.In(home with { Outlets = outlets }, [new("left")]).Should().Equal(outlets.Where((_, i) => i % 2 == 0));
-        HubSites.In(home with { Outlets = outlets }, []).Should().Equal(outlets);
+        HubSites.In(home with { Outlets = outlets }, [new("left")], []).Should().Equal(outlets.Where((_, i) => i % 2 == 0));
+        HubSites.In(home with { Outlets = outlets }, [], []).Should().Equal(outlets);
     }
 
     [Fact]
@@ -126,7 +126,18 @@ public sealed class HubAdviceTests
         Home home = RandomHomes.Of(1);
         Outlet switched = home.Outlets[0] with { Circuit = "ring" };
         Home changed = home with { Outlets = home.Outlets.SetItem(0, switched), States = [new() { Name = "fuse", CircuitsOff = ["ring"] }] };
-        HubSites.In(changed, []).Should().Equal(home.Outlets.Skip(1));
+        HubSites.In(changed, [], []).Should().Equal(home.Outlets.Skip(1));
+    }
+
+    [Fact]
+    public void An_outlet_that_only_a_counted_state_switches_off_is_a_site()
+    {
+        Home home = RandomHomes.Of(1);
+        ImmutableArray<Outlet> outlets = [home.Outlets[0] with { Circuit = "ring" }, home.Outlets[1] with { Circuit = "garden" }];
+        State fuse = new() { Name = "fuse", CircuitsOff = ["ring"] }, winter = new() { Name = "winter", CircuitsOff = ["garden"] };
+        Home changed = home with { Outlets = outlets, States = [fuse, winter] };
+        HubSites.In(changed, [], [fuse]).Should().Equal(outlets[0]);
+        HubSites.In(changed, [], [fuse, winter]).Should().Equal(outlets);
     }
 
     private static IEnumerable<Outlet?> SitesOf(Home home) => home.Outlets.Prepend(null);

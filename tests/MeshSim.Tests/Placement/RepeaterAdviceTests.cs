@@ -99,6 +99,50 @@ public sealed class RepeaterAdviceTests
             unserved.Shortfall == null && unserved.BestRelay == "none: coordinator d00 has no power");
     }
 
+    [Fact]
+    public void A_state_that_takes_the_coordinator_with_it_says_by_what_and_how_many_outlets_are_left()
+    {
+        Home home = Row(Network, hopLimit: 3, deviceMetres: [50], outletMetres: [10, 20, 30]);
+        home = home with
+        {
+            Devices = home.Devices.SetItem(0, home.Devices[0] with { Circuit = "ring", SwitchedBy = "hall" }),
+            Outlets = home.Outlets.SetItem(1, home.Outlets[1] with { Circuit = "ring" }),
+            States =
+            [
+                new() { Name = "fuse", CircuitsOff = ["ring"], MustHold = true },
+                new() { Name = "door shut", SwitchesOff = ["hall"], MustHold = true },
+                new() { Name = "unplugged", DevicesOff = [Network.Coordinator], MustHold = true },
+                new() { Name = "holiday", CircuitsOff = ["ring"] },
+            ],
+        };
+        StudyOptions options = new() { Goals = new() { HoldStates = true } };
+        RepeaterPlacement placement = CoverageStudy.Repeaters(CoverageStudy.Run(home, home.Networks[0], options), options);
+        placement.CoordinatorOff.Should().Equal(
+            new CoordinatorOutage("fuse", PowerLoss.Circuit, "ring", 2),
+            new CoordinatorOutage("door shut", PowerLoss.Switch, "hall", 3),
+            new CoordinatorOutage("unplugged", PowerLoss.ByName, null, 0));
+        placement.Unserved.Should().OnlyContain(unserved => unserved.IsCoordinatorOff && unserved.Device == MeshSamples.Id(1));
+        Place(home, home.States[3]).CoordinatorOff.Should().Equal(new CoordinatorOutage("holiday", PowerLoss.Circuit, "ring", 2));
+    }
+
+    [Fact]
+    public void The_hub_moves_to_a_circuit_that_stays_on()
+    {
+        // The nearest outlet is on the circuit that trips; 100 m away there is one that is not, from where the device at 50 m is in reach.
+        Home home = Row(Network, hopLimit: 3, deviceMetres: [50], outletMetres: [10, 100]);
+        home = home with
+        {
+            Devices = home.Devices.SetItem(0, home.Devices[0] with { Circuit = "ring" }),
+            Outlets = home.Outlets.SetItem(0, home.Outlets[0] with { Circuit = "ring" }),
+            States = [new() { Name = "fuse", CircuitsOff = ["ring"], MustHold = true }],
+        };
+        HubPlacement asked = HubStudy.Run(home, home.Networks, [], new() { Goals = new() { HoldStates = true } });
+        asked.Sites.Select(site => (site.Outlet?.Id.Value, site.Unserved, string.Join(", ", site.DarkIn)))
+            .Should().Equal(("o1", 0, ""), (null, 1, "fuse"), ("o0", 1, "fuse"));
+        HubPlacement everyday = HubStudy.Run(home, home.Networks, [], new());
+        everyday.Sites.Select(site => (site.Outlet?.Id.Value, site.Unserved)).Should().Equal((null, 0), ("o1", 0));
+    }
+
     private static Network Weak(Network network) => network with { Radio = network.Radio with { TransmitPower = new(-6) } };
 
     private static RepeaterPlacement Place(Home home, State? state = null)
