@@ -21,6 +21,7 @@ internal sealed record HubJson(
     bool ServesAll,
     bool IsProven,
     int SitesConsidered,
+    int OutletsSwitchedOff,
     ImmutableArray<HubSiteJson> Sites,
     ImmutableArray<HubGroupJson> Apart,
     HubReviewJson? Review)
@@ -39,6 +40,7 @@ internal sealed record HubJson(
         hub.ServesAll,
         hub.Sites.All(site => site.IsProven),
         hub.SitesConsidered,
+        hub.OutletsSwitchedOff,
         [.. hub.Sites.Select(HubSiteJson.Of)],
         [.. hub.Apart.Select(group => new HubGroupJson(Names(group.Networks), HubSiteJson.Of(group.Site)))],
         review is null ? null : HubReviewJson.Of(review));

@@ -25,6 +25,7 @@ internal static class HubTable
                     + (hub.Sites.All(site => site.IsProven) ? "" : " A cost with \"or less\" is not proven to be the least."),
                 .. hub.Sites.Where(site => !site.DarkIn.IsEmpty).GroupBy(site => NameList.Spoken(site.DarkIn), StringComparer.Ordinal)
                     .Select(sites => $"No power at the hub in {sites.Key}: {string.Join(", ", sites.Select(Name))}. No device has a way then."),
+                .. LeftOut(hub.OutletsSwitchedOff),
             ],
         };
     }
@@ -41,6 +42,11 @@ internal static class HubTable
         Figures.Count(site.Unserved - site.OutOfReach),
         site.WeakestMargin is { } margin ? Figures.Decibels(margin) : "",
     ];
+
+    private static IEnumerable<string> LeftOut(int outlets)
+    {
+        if (outlets > 0) yield return $"{Figures.Counted(outlets, "outlet")} not considered: switched off in a state that need not hold here.";
+    }
 
     private static string Name(HubSite site) => site.Outlet?.Id.Value ?? "(as now)";
 

@@ -25,6 +25,9 @@ public sealed record HubPlacement
     /// <summary>Number of sites considered, where the hub is now included. Those not listed are no better than the last but the present one.</summary>
     public required int SitesConsidered { get; init; }
 
+    /// <summary>Number of outlets that are no sites because a state that is not counted switches them off.</summary>
+    public required int OutletsSwitchedOff { get; init; }
+
     /// <summary>The best way to place the sticks where they may stand apart; one group when together is as good.</summary>
     public required ImmutableArray<HubGroup> Apart { get; init; }
 

@@ -30,6 +30,7 @@ public static class HubStudy
             StatesHeld = [.. held.Select(state => state.Name)],
             Sites = advice.Together(),
             SitesConsidered = advice.SiteCount,
+            OutletsSwitchedOff = HubSites.In(home, rooms, [.. home.States]).Length - sites.Length,
             Apart = advice.Apart(),
         };
 

@@ -141,6 +141,7 @@ public sealed class RepeaterAdviceTests
             .Should().Equal(("o1", 0, ""), (null, 1, "fuse"), ("o0", 1, "fuse"));
         HubPlacement everyday = HubStudy.Run(home, home.Networks, [], new());
         everyday.Sites.Select(site => (site.Outlet?.Id.Value, site.Unserved)).Should().Equal((null, 0), ("o1", 0));
+        (asked.OutletsSwitchedOff, everyday.OutletsSwitchedOff).Should().Be((0, 1));
     }
 
     private static Network Weak(Network network) => network with { Radio = network.Radio with { TransmitPower = new(-6) } };

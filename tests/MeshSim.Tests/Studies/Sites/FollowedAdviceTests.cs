@@ -50,6 +50,7 @@ public sealed class FollowedAdviceTests
             Goals = PlacementGoals.OneWayEveryday,
             StatesHeld = [],
             SitesConsidered = 2,
+            OutletsSwitchedOff = 0,
             Apart = [],
             Sites = [new(Terrace.Outlets[5], 60, 60, [new(new("plugs"), [Terrace.Outlets[1]], [], [], [], null, 20, 20, 0)])],
         };
