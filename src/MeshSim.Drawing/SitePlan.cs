@@ -56,7 +56,7 @@ public sealed record SitePlan
         {
             Title = "sites of the hub",
             Heading = hub.Best.Outlet is { } best ? $"Move the hub to {best.Id}" : "Leave the hub where it is",
-            Lines = [.. hub.Sites.Select((site, index) => FormattableString.Invariant($"{index + 1}  {(site.Outlet is { } outlet ? outlet.Id.Value : "where it is now")}: cost {site.Cost}{(site.Unserved > 0 ? FormattableString.Invariant($", {site.Unserved} unserved") : "")}"))],
+            Lines = [.. hub.Sites.Select((site, index) => FormattableString.Invariant($"{index + 1}  {(site.Outlet is { } outlet ? outlet.Id.Value : "where it is now (C)")}: cost {site.Cost}{(site.Unserved > 0 ? FormattableString.Invariant($", {site.Unserved} unserved") : "")}"))],
             Sites = [.. hub.Sites.Select((site, index) => (site, index)).Where(entry => entry.site.Outlet is not null).Select(entry => new NumberedSite(entry.index + 1, entry.site.Outlet!))],
             Zones = review is null ? [] : [(1, review.Zone)],
             IsHub = true,

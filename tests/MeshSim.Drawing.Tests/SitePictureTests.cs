@@ -2,6 +2,7 @@ using System.Text;
 using MeshSim.Devices;
 using MeshSim.Drawing.Inks;
 using MeshSim.Drawing.Labels;
+using MeshSim.Drawing.Legends;
 using MeshSim.Drawing.Symbols;
 using MeshSim.Drawing.Tests.Scenes;
 using MeshSim.FloorPlans;
@@ -24,7 +25,7 @@ public sealed class SitePictureTests
 
         map.Marks.Repeaters.Select(mark => (mark.Number, mark.Outlet.Id.Value)).Should().Equal((1, "spot"));
         PlacedLabel label = map.Labels.Should().ContainSingle(label => label.Request.Kind == LabelKind.Zone).Subject;
-        label.Request.Lines.Select(line => line.Text).Should().Equal("zone 1", "4.5\u00A0m²");
+        label.Request.Lines.Select(line => line.Text).Should().Equal("zone 1", "5.1\u00A0m²");
         map.Labels.Should().Contain(label => label.Request.Kind == LabelKind.Repeater && label.Request.Lines[0].Text == "add repeater: spot");
         map.Contours.Should().BeEmpty("a map of sites shows no margins");
     }
@@ -43,13 +44,42 @@ public sealed class SitePictureTests
     }
 
     [Fact]
+    public void Each_piece_of_a_zone_that_is_worth_it_is_named()
+    {
+        // Two pieces of 81 and 9 points, and a single point, which nobody would look for an outlet at.
+        SitePlan plan = WithZone((column, row) => Math.Max(Math.Abs(column), Math.Abs(row)) <= 4 || Math.Max(Math.Abs(column - 8), Math.Abs(row)) <= 1 || (column, row) == (-8, 0));
+        using var ink = new Ink();
+        MapContents map = SitePicture.ContentsOf(SyntheticCoverage.Coverage, Upper, plan, PictureSize.OfScale(60), ink);
+
+        map.Zones.Should().ContainSingle().Which.Patches.Select(patch => patch.Points.Length).Should().Equal(81, 9, 1);
+        map.Labels.Where(label => label.Request.Kind == LabelKind.Zone).Select(label => string.Join(", ", label.Request.Lines.Select(line => line.Text)))
+            .Should().Equal("zone 1, 5.1\u00A0m²", "zone 1");
+    }
+
+    [Fact]
+    public void The_legend_hatches_each_zone_of_the_storey_as_the_map_does()
+    {
+        SitePlan plan = Plan(), two = plan with { Zones = [.. plan.Zones, (2, plan.Zones[0].Zone)] };
+        RowsOf(two).Select(row => (row.Number, row.Text)).Should().Equal((1, "zone 1"), (2, "zone 2"));
+        RowsOf(two with { IsHub = true }).Should().OnlyContain(row => row.Text == "the hub does as well here");
+        SiteZone elsewhere = plan.Zones[0].Zone with { Parts = [new(TwoStoreyFlat.Ground, null, 4.5, 0.5, null, new(3))] };
+        RowsOf(plan with { Zones = [(1, elsewhere)] }).Should().BeEmpty();
+
+        static IEnumerable<ZoneRow> RowsOf(SitePlan plan)
+        {
+            using var ink = new Ink();
+            return [.. SitePicture.ContentsOf(SyntheticCoverage.Coverage, Upper, plan, PictureSize.OfScale(60), ink).Column.Rows.OfType<ZoneRow>()];
+        }
+    }
+
+    [Fact]
     public void All_formats_show_the_zone_and_are_the_same_each_time()
     {
         foreach (PictureFormat format in Enum.GetValues<PictureFormat>())
         {
             byte[] file = SitePicture.Draw(SyntheticCoverage.Coverage, Upper, Plan(), PictureSize.Default, format);
             SitePicture.Draw(SyntheticCoverage.Coverage, Upper, Plan(), PictureSize.Default, format).Should().Equal(file);
-            if (format == PictureFormat.Svg) Encoding.UTF8.GetString(file).Should().Contain(">zone 1<").And.Contain("any outlet here does as well");
+            if (format == PictureFormat.Svg) Encoding.UTF8.GetString(file).Should().Contain(">zone 1<").And.Contain("any outlet in a zone does as well");
         }
     }
 
@@ -64,12 +94,14 @@ public sealed class SitePictureTests
     }
 
     /// <summary>A zone of two metres by two about the middle of the storey, with the site in it.</summary>
-    private static SitePlan Plan()
+    private static SitePlan Plan() => WithZone((column, row) => Math.Max(Math.Abs(column), Math.Abs(row)) <= 4);
+
+    /// <summary>A zone of the points for which something holds of their distance from the middle, in steps; the site is in the middle.</summary>
+    private static SitePlan WithZone(Func<int, int, bool> isInside)
     {
         FieldGrid grid = FieldGrid.Over(SyntheticCoverage.Coverage.Home.FloorPlan, Upper, 0.25, 1);
         (int column, int row) = (grid.Columns / 2, grid.Rows / 2);
-        Field spare = new(grid, [.. Enumerable.Range(0, grid.Count).Select(point =>
-            Math.Abs((point % grid.Columns) - column) <= 4 && Math.Abs((point / grid.Columns) - row) <= 4 ? 3f : -5f)]);
+        Field spare = new(grid, [.. Enumerable.Range(0, grid.Count).Select(point => isInside((point % grid.Columns) - column, (point / grid.Columns) - row) ? 3f : -5f)]);
         PlanPoint middle = grid.At(column, row).Plan;
         return new()
         {

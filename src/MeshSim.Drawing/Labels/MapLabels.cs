@@ -19,6 +19,9 @@ internal sealed class MapLabels
     /// <summary>Covering a wall is worse than standing up to <see cref="NearbyCost"/> away; a route can be followed under a label.</summary>
     private const float OverWallCost = 14, OverRouteCost = 4;
 
+    /// <summary>Pieces of a zone below this are hatched and not named, m²: nobody looks for an outlet on a square of half a metre.</summary>
+    private const double SmallestNamedSquareMetres = 0.25;
+
     /// <summary>What a place costs that is as far from its thing as a reader's eye still follows without a search.</summary>
     public const float NearbyCost = 10;
 
@@ -47,7 +50,7 @@ internal sealed class MapLabels
             .. map.Storey.Rooms.Select(labels.Room)
                 .Concat(map.Marks.Devices.Where(mark => mark.Standing == Standing.Unreached).Select(labels.Device))
                 .Concat(map.Marks.Repeaters.Select(labels.Repeater))
-                .Concat(map.Zones.Select(labels.Zone))
+                .Concat(map.Zones.SelectMany(labels.Zone))
                 .Concat(map.Routes.Stubs.Select(labels.Stub))
                 .Concat(map.Marks.Devices.Where(mark => mark.Standing != Standing.Unreached).Select(labels.Device))
                 .Concat(map.Storey.Objects.Select(thing => labels.Object(thing.Name, thing.Footprint)))
@@ -99,9 +102,17 @@ internal sealed class MapLabels
         return Place(LabelKind.Repeater, id, [line], (width, height) => LabelPlaces.Beside(mark.Box, mark.Centre, width, height));
     }
 
-    private PlacedLabel? Zone(Zones.ZoneShape zone) => Place(
-        LabelKind.Zone, zone.Name, [new(zone.Name, TextStyle.StrongLabel, Tone.Zone), new(zone.Area, TextStyle.Label, Tone.Zone)],
-        (width, height) => LabelPlaces.Within(zone.Points, width, height));
+    /// <summary>Each piece is named: a reader need not tell hatchings apart to know whose it is. A low piece gets the name alone.</summary>
+    private IEnumerable<PlacedLabel?> Zone(Zones.ZoneShape zone)
+    {
+        LabelLine name = new(zone.Name, TextStyle.StrongLabel, Tone.Zone);
+        foreach (Zones.ZonePatch patch in zone.Patches.Where(patch => patch.AreaSquareMetres >= SmallestNamedSquareMetres))
+        {
+            LabelLine area = new(patch.Area, TextStyle.Label, Tone.Zone);
+            bool fits = patch.HeightPixels >= name.Style.LineHeight + area.Style.LineHeight;
+            yield return Place(LabelKind.Zone, zone.Name, fits ? [name, area] : [name], (width, height) => LabelPlaces.Within(patch.Points, width, height));
+        }
+    }
 
     private PlacedLabel? Stub(Routes.StoreyStub stub)
     {

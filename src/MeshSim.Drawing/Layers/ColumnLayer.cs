@@ -51,6 +51,10 @@ internal sealed class ColumnLayer : ILayer
             case WallRow walls:
                 LegendRows.DrawWall(walls, sample, pen);
                 break;
+            case ZoneRow zone:
+                ZoneLayer.DrawSample(zone.Number, sample, pen);
+                LegendRows.DrawMeaning(zone.Text, sample, pen);
+                break;
             case SignRow sign:
                 SignSample.Draw(sign.Sign, sample, pen);
                 LegendRows.DrawMeaning(sign.Text, sample, pen);

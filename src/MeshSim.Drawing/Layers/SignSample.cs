@@ -32,11 +32,6 @@ internal static class SignSample
             case Sign.Unreached:
                 DeviceSigns.DrawWarning(box.Centre, pen);
                 break;
-            case Sign.Zone:
-                Pixel[] corners = [new(box.Left, box.Top + 3), new(box.Right, box.Top + 3), new(box.Right, box.Bottom - 3), new(box.Left, box.Bottom - 3)];
-                pen.Hatching(corners, Tone.Zone, 1.2f, ZoneLayer.Period);
-                pen.Outline(corners, isClosed: true, Tone.Zone, ZoneLayer.Rim);
-                break;
             case Sign.Repeater or Sign.Site:
                 RepeaterLayer.DrawNumber(1, box.Centre, pen);
                 break;

@@ -10,10 +10,10 @@ namespace MeshSim.Drawing.Layers;
 internal sealed class ZoneLayer : ILayer
 {
     /// <summary>Distance between two lines along a row, pixels.</summary>
-    public const int Period = 12;
+    private const int Period = 12;
 
     /// <summary>Width of an outline, pixels.</summary>
-    public const float Rim = 1.8f;
+    private const float Rim = 1.8f;
 
     /// <summary>Opacity of a line and of the ground between lines.</summary>
     private const byte LineAlpha = 150, GroundAlpha = 20;
@@ -29,6 +29,18 @@ internal sealed class ZoneLayer : ILayer
                 foreach (Pixel[] edge in zone.Edges) pen.Outline(edge, isClosed: true, Tone.Zone, Rim);
             }
         });
+    }
+
+    /// <summary>Draws a sample of a zone's hatching, for the legend.</summary>
+    /// <param name="number">The number of its site.</param>
+    /// <param name="box">Where.</param>
+    /// <param name="pen">What draws.</param>
+    public static void DrawSample(int number, PixelBox box, Pen pen)
+    {
+        (int left, int top, int width, int height) = ((int)box.Left, (int)box.Top + 3, (int)box.Width, (int)box.Height - 6);
+        uint[] pixels = [.. Enumerable.Range(0, width * height).Select(i => Ink(IsLine(number, i % width, i / width) ? LineAlpha : GroundAlpha))];
+        pen.Raster(pixels, width, new(left, top));
+        pen.Outline([new(left, top), new(left + width, top), new(left + width, top + height), new(left, top + height)], isClosed: true, Tone.Zone, Rim);
     }
 
     private static uint[] Hatching(ZoneShape zone, MapContents map)

@@ -138,9 +138,9 @@ internal sealed record Column(ImmutableArray<ColumnRow> Rows)
             .Select(pair => new SymbolRow(pair[0], pair.Length > 1 ? pair[1] : null));
 
     /// <summary>A list that may go on in further lines; the rest of a long one is counted.</summary>
-    public static IEnumerable<ColumnRow> Listed(string[] texts, Ink ink)
+    public static IEnumerable<ColumnRow> Listed(string[] texts, Ink ink, int longest = LongestList)
     {
-        int shown = texts.Length > LongestList ? LongestList - 1 : texts.Length;
+        int shown = texts.Length > longest ? longest - 1 : texts.Length;
         foreach (string text in texts.Take(shown))
         {
             float indent = 0;

@@ -25,9 +25,6 @@ internal enum Sign
     /// <summary>A site of a hub.</summary>
     Site,
 
-    /// <summary>A zone.</summary>
-    Zone,
-
     /// <summary>The contour line of the design margin.</summary>
     DesignContour,
 
@@ -83,3 +80,8 @@ internal sealed record RemarkRow(int Number, bool IsError, bool IsOnPlan, string
 /// <param name="Sign">The sign.</param>
 /// <param name="Text">What it means.</param>
 internal sealed record SignRow(Sign Sign, string Text) : ColumnRow(26);
+
+/// <summary>How the zone of a site is hatched.</summary>
+/// <param name="Number">The number of the site.</param>
+/// <param name="Text">What it means.</param>
+internal sealed record ZoneRow(int Number, string Text) : ColumnRow(26);
