@@ -50,7 +50,9 @@ internal static class HubWork
         + (review is null ? "" : Firm(review, width));
 
     private static string Firm(HubReview review, int width) =>
-        Paragraph(ZoneWords.OfHub(review.Zone), width) + (review.Chances.IsEmpty ? "" : "\n" + TextTable.Render(HubChancesTable.Of(review), width));
+        Paragraph(HubReviewWords.Zone(review), width)
+        + (review.Networks.Any(network => network.Chances is not null) ? "\n" + TextTable.Render(HubChancesTable.Of(review), width) : "")
+        + string.Concat(HubReviewWords.Pessimistic(review).Select(sentence => Paragraph(sentence, width)));
 
     private static string Paragraph(string text, int width) => text.Length == 0 ? "" : "\n" + TextTable.Paragraph(text, width);
 

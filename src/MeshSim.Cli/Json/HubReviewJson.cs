@@ -4,12 +4,19 @@ using MeshSim.Studies.Sites;
 namespace MeshSim.Cli.Json;
 
 /// <summary>How firm the best site of a hub stands, as JSON.</summary>
-internal sealed record HubReviewJson(ZoneJson Zone, ImmutableArray<NetworkChancesJson> Networks)
+internal sealed record HubReviewJson(double? SpareDb, ZoneJson Zone, ImmutableArray<HubNetworkReviewJson> Networks)
 {
     /// <summary>The record of a review.</summary>
-    public static HubReviewJson Of(HubReview review) =>
-        new(ZoneJson.Of(review.Zone), [.. review.Chances.Select(entry => new NetworkChancesJson(entry.Network.Value, GoalChancesJson.Of(entry.Chances)))]);
+    public static HubReviewJson Of(HubReview review) => new(review.Spare?.Value, ZoneJson.Of(review.Zone), [.. review.Networks.Select(HubNetworkReviewJson.Of)]);
 }
 
-/// <summary>How likely one network keeps its promise.</summary>
-internal sealed record NetworkChancesJson(string Network, GoalChancesJson Chances);
+/// <summary>How firm one network stands there.</summary>
+internal sealed record HubNetworkReviewJson(string Network, double? SpareDb, GoalChancesJson? Chances, PessimisticJson Pessimistic)
+{
+    /// <summary>The record of a network.</summary>
+    public static HubNetworkReviewJson Of(HubNetworkReview network) => new(
+        network.Network.Value,
+        network.Spare?.Value,
+        network.Chances is { } chances ? GoalChancesJson.Of(chances) : null,
+        PessimisticJson.Of(network.Pessimistic));
+}

@@ -50,7 +50,7 @@ internal sealed record RepeatersJson(
         placement.LowerBound,
         placement.OutletsConsidered,
         [.. placement.Repeaters.Select(RepeaterJson.Of)],
-        [.. placement.Unserved.Select(u => new UnservedJson(u.Device.Value, u.Case.State, u.Case.Lost, u.Shortfall?.Value, u.BestRelay))],
+        [.. placement.Unserved.Select(UnservedJson.Of)],
         placement.CoordinatorOff,
         placement.Cost,
         placement.CostBound,
@@ -116,4 +116,8 @@ internal sealed record KeptJson(string Device, string? Switch, ImmutableArray<Se
 /// A device that no outlet can serve, everyday where neither state nor lost router is named; no shortfall when hops are what is
 /// missing.
 /// </summary>
-internal sealed record UnservedJson(string Device, string? State, string? Lost, double? ShortfallDb, string BestRelay);
+internal sealed record UnservedJson(string Device, string? State, string? Lost, double? ShortfallDb, string BestRelay)
+{
+    /// <summary>The record of a device.</summary>
+    public static UnservedJson Of(UnservedDevice device) => new(device.Device.Value, device.Case.State, device.Case.Lost, device.Shortfall?.Value, device.BestRelay);
+}

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using MeshSim.FloorPlans.Descriptions;
 using MeshSim.Mesh.Reliability;
 using MeshSim.Placement.Robustness;
 using MeshSim.Placement.Zones;
@@ -29,11 +30,11 @@ internal sealed record ZoneJson(double AreaSquareMetres, ImmutableArray<ZonePart
     /// <summary>The record of a zone.</summary>
     public static ZoneJson Of(SiteZone zone) => new(
         zone.AreaSquareMetres,
-        [.. zone.Parts.Select(part => new ZonePartJson(part.Storey.Value, part.Room?.Value, part.AreaSquareMetres, part.Share, part.Side?.ToString(), part.MostSpare.Value))]);
+        [.. zone.Parts.Select(part => new ZonePartJson(part.Storey.Value, part.Room?.Value, part.AreaSquareMetres, part.Share, part.Side, part.MostSpare.Value))]);
 }
 
 /// <summary>The part of a zone in one room.</summary>
-internal sealed record ZonePartJson(string Storey, string? Room, double AreaSquareMetres, double Share, string? Side, double MostSpareDb);
+internal sealed record ZonePartJson(string Storey, string? Room, double AreaSquareMetres, double Share, CompassSide? Side, double MostSpareDb);
 
 /// <summary>What to do when an outlet cannot be used.</summary>
 internal sealed record NextBestJson(
@@ -47,7 +48,7 @@ internal sealed record NextBestJson(
         [.. next.KeptOn.Select(id => id.Value)],
         next.CostChange,
         next.IsProven,
-        [.. next.Fails.Select(u => new UnservedJson(u.Device.Value, u.Case.State, u.Case.Lost, u.Shortfall?.Value, u.BestRelay))]);
+        [.. next.Fails.Select(UnservedJson.Of)]);
 }
 
 /// <summary>The recommendation if all losses were dearer by one standard deviation.</summary>
@@ -68,7 +69,7 @@ internal sealed record PessimisticJson(
         pessimistic.CostChange,
         pessimistic.IsProven,
         [.. pessimistic.LostAsRecommended.Select(id => id.Value)],
-        [.. pessimistic.Fails.Select(u => new UnservedJson(u.Device.Value, u.Case.State, u.Case.Lost, u.Shortfall?.Value, u.BestRelay))]);
+        [.. pessimistic.Fails.Select(UnservedJson.Of)]);
 }
 
 /// <summary>How likely a recommendation keeps its promise.</summary>

@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
 using MeshSim.Cli.Wording;
+using MeshSim.Devices;
+using MeshSim.Placement.Robustness;
 using MeshSim.Studies.Sites;
 
 namespace MeshSim.Cli.Tables;
@@ -11,7 +13,7 @@ internal static class HubChancesTable
     public static Table Of(HubReview review) => new(
         [new("Network"), new("All works"), new("As computed", true), new("Margin left", true), new("Least likely everyday")],
         [
-            .. review.Chances.Select(entry => ImmutableArray.Create(
+            .. Drawn(review).Select(entry => ImmutableArray.Create(
                 entry.Network.Value,
                 ReviewWords.WithInterval(entry.Chances.Goal.Both),
                 ReviewWords.Percent(entry.Chances.Goal.Shadowing.Probability),
@@ -22,7 +24,10 @@ internal static class HubChancesTable
         Notes =
         [
             "All works: in so many houses of this plan all that can be had works at once; as computed: if losses are just as computed; "
-            + $"margin left: with the whole design margin left. {ReviewWords.Draws(review.Chances[0].Chances.Options)}.",
+            + $"margin left: with the whole design margin left. {ReviewWords.Draws(Drawn(review).First().Chances.Options)}.",
         ],
     };
+
+    private static IEnumerable<(NetworkName Network, GoalChances Chances)> Drawn(HubReview review) =>
+        review.Networks.Where(network => network.Chances is not null).Select(network => (network.Network, network.Chances!));
 }

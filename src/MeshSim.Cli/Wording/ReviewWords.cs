@@ -48,7 +48,8 @@ internal static class ReviewWords
             + $" ({Draws(chances.Options)}.)";
     }
 
-    private static string Pessimistic(PessimisticPlacement pessimistic)
+    /// <summary>What would be recommended if everything cost more.</summary>
+    public static string Pessimistic(PessimisticPlacement pessimistic)
     {
         const string Case = "If exponent, walls, floors and mountings all cost one standard deviation more";
         string proof = pessimistic.IsProven ? "" : " (cheaper is not ruled out)";

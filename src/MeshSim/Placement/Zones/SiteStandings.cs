@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using MeshSim.Devices;
+using MeshSim.Quantities;
 
 namespace MeshSim.Placement.Zones;
 
@@ -15,12 +16,25 @@ public static class SiteStandings
         return [.. placement.Chosen.Where(choice => choice < placement.Survey.Outlets.Length).Select(choice => Of(placement, choice, limit ?? new()))];
     }
 
+    /// <summary>
+    /// By how much all links of the coordinator, as it stands and is mounted, could be weaker before somebody is lost whom the recommendation
+    /// reaches; null when nobody needs it.
+    /// </summary>
+    /// <param name="placement">The recommendation.</param>
+    public static Decibels? SpareOfHub(SurveyedPlacement placement)
+    {
+        ArgumentNullException.ThrowIfNull(placement);
+        SiteDuties duties = SiteDuties.OfHub(placement);
+        RepeaterProblem problem = placement.Survey.Problem;
+        return duties.AreNone ? null : new(StrengthDb(placement.Survey, duties, problem.Coordinator) - problem.DesignMargin.Value);
+    }
+
     private static SiteStanding Of(SurveyedPlacement placement, int choice, WorkLimit limit)
     {
         RepeaterSurvey survey = placement.Survey;
         SiteDuties duties = SiteDuties.OfRepeater(placement, choice);
         double designDb = survey.Problem.DesignMargin.Value;
-        double strengthDb = StrengthDb(survey, duties, choice);
+        double strengthDb = StrengthDb(survey, duties, survey.Problem.NodeOf(choice));
         Outlet outlet = survey.Outlets[choice];
         return new(
             outlet,
@@ -35,7 +49,7 @@ public static class SiteStandings
         double designDb = survey.Problem.DesignMargin.Value;
         int[] others = [.. Enumerable.Range(0, survey.Outlets.Length).Where(other => !placement.Chosen.Contains(other) && HasPower(survey, duties, other))];
         if (duties.AreNone || others.Length == 0) return null;
-        (int best, double strengthDb) = others.Select(other => (other, StrengthDb(survey, duties, other))).MaxBy(entry => entry.Item2);
+        (int best, double strengthDb) = others.Select(other => (other, StrengthDb(survey, duties, survey.Problem.NodeOf(other)))).MaxBy(entry => entry.Item2);
         if (strengthDb < designDb) return null;
         ImmutableArray<int> instead = [.. placement.Chosen.Replace(choice, best).Order()];
         return new()
@@ -79,9 +93,8 @@ public static class SiteStandings
     private static bool HasPower(RepeaterSurvey survey, SiteDuties duties, int outlet) =>
         duties.Situations.All(situation => !survey.Situations[situation].WithoutPower.Contains(survey.Problem.NodeOf(outlet)));
 
-    private static double StrengthDb(RepeaterSurvey survey, SiteDuties duties, int outlet)
+    private static double StrengthDb(RepeaterSurvey survey, SiteDuties duties, int node)
     {
-        int node = survey.Problem.NodeOf(outlet);
         return duties.StrengthDb([.. survey.Situations.Select(MarginsOf)]);
 
         double[] MarginsOf(Situation situation) =>

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using MeshSim.Devices;
 using MeshSim.Placement.Robustness;
 using MeshSim.Placement.Zones;
+using MeshSim.Quantities;
 
 namespace MeshSim.Studies.Sites;
 
@@ -30,6 +31,16 @@ public sealed record HubReview
     /// <summary>Where the hub could stand as well, with the same repeaters.</summary>
     public required SiteZone Zone { get; init; }
 
-    /// <summary>How likely each network keeps its promise then; empty when not asked.</summary>
-    public required ImmutableArray<(NetworkName Network, GoalChances Chances)> Chances { get; init; }
+    /// <summary>What each network has to spare with the hub there, in the order of the recommendation.</summary>
+    public required ImmutableArray<HubNetworkReview> Networks { get; init; }
+
+    /// <summary>By how much all links of the hub could be weaker before a network loses somebody; null when nobody needs it.</summary>
+    public Decibels? Spare => Networks.Min(network => network.Spare?.Value) is { } spareDb ? new(spareDb) : null;
 }
+
+/// <summary>How firm one network stands with the hub at its best site.</summary>
+/// <param name="Network">The network.</param>
+/// <param name="Spare">By how much all links of its coordinator could be weaker before somebody is lost; null when nobody needs it.</param>
+/// <param name="Chances">How likely it keeps its promise; null when not asked.</param>
+/// <param name="Pessimistic">What it would need there if all losses were dearer.</param>
+public sealed record HubNetworkReview(NetworkName Network, Decibels? Spare, GoalChances? Chances, PessimisticPlacement Pessimistic);

@@ -36,7 +36,8 @@ public static class ReviewStudy
     /// <param name="hub">The recommendation for it.</param>
     /// <param name="options">Model and state.</param>
     /// <param name="chance">How it is tried against chance.</param>
-    public static HubReview? Hub(Home home, HubPlacement hub, StudyOptions options, RobustnessOptions chance)
+    /// <param name="limit">The work to put into each proof.</param>
+    public static HubReview? Hub(Home home, HubPlacement hub, StudyOptions options, RobustnessOptions chance, WorkLimit? limit = null)
     {
         Home moved = FollowedAdvice.WithHubAt(home, hub.Networks, hub.Best.Outlet);
         ImmutableArray<SurveyedPlacement?> surveyed = [.. hub.Best.Networks.Select(Survey)];
@@ -46,8 +47,11 @@ public static class ReviewStudy
         return new()
         {
             Zone = ZoneMapping.OfHub(all, heightMetres),
-            Chances = chance.Draws > 0 ? [.. all.Select(placement => (placement.Network.Name, GoalDraws.Estimate(placement, chance)))] : [],
+            Networks = [.. all.Select(Reviewed)],
         };
+
+        HubNetworkReview Reviewed(SurveyedPlacement placement) => new(
+            placement.Network.Name, SiteStandings.SpareOfHub(placement), chance.Draws > 0 ? GoalDraws.Estimate(placement, chance) : null, PessimisticCase.Solve(placement, limit));
 
         SurveyedPlacement? Survey(HubNetwork answer)
         {

@@ -1,0 +1,16 @@
+using MeshSim.Studies.Sites;
+
+namespace MeshSim.Cli.Wording;
+
+/// <summary>How firm the best site of a hub stands, in sentences.</summary>
+internal static class HubReviewWords
+{
+    /// <summary>What is to spare at the site, and where else it would do.</summary>
+    public static string Zone(HubReview review) =>
+        (review.Spare is { } spare ? $"At the best site the links of the hub have {Figures.Decibels(spare)} dB to spare. " : "") + ZoneWords.OfHub(review.Zone);
+
+    /// <summary>The pessimistic case of each network; those of which the same is said are named together.</summary>
+    public static IEnumerable<string> Pessimistic(HubReview review) =>
+        review.Networks.GroupBy(network => ReviewWords.Pessimistic(network.Pessimistic), StringComparer.Ordinal)
+            .Select(same => $"{NameList.Spoken([.. same.Select(network => network.Network.Value)])}: {same.Key}");
+}
