@@ -7,11 +7,7 @@ namespace MeshSim.Cli.Json;
 
 /// <summary>Why a device drops out, as JSON.</summary>
 internal sealed record DeviceExplanationJson(
-    string Home,
-    ModelName Model,
-    string? State,
-    string Network,
-    double DesignMarginDb,
+    NetworkCoverage Coverage,
     string Device,
     string Storey,
     string? Room,
@@ -21,14 +17,11 @@ internal sealed record DeviceExplanationJson(
     ImmutableArray<ElsewhereJson> Elsewhere,
     int Tried,
     ImmutableArray<DeviceFixJson> Fixes)
+    : NetworkHeadJson(Coverage)
 {
     /// <summary>The record of an answer.</summary>
     public static DeviceExplanationJson Of(DeviceExplanation answer) => new(
-        answer.Coverage.Home.Name,
-        answer.Coverage.Model,
-        answer.Coverage.State?.Name,
-        answer.Coverage.Network.Name.Value,
-        answer.Coverage.DesignMargin.Value,
+        answer.Coverage,
         answer.Device.Id.Value,
         answer.Device.Storey.Value,
         answer.Device.Room?.Value,

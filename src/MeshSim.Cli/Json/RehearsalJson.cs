@@ -2,38 +2,26 @@ using System.Collections.Immutable;
 using MeshSim.Devices;
 using MeshSim.Mesh.Outages;
 using MeshSim.Mesh.Reliability;
-using MeshSim.Propagation;
 using MeshSim.Studies;
 
 namespace MeshSim.Cli.Json;
 
 /// <summary>What outages and chance do to one network, as JSON.</summary>
 internal sealed record RehearsalJson(
-    string Home,
-    ModelName Model,
-    string? State,
-    string Network,
-    string Coordinator,
-    int HopLimit,
-    double DesignMarginDb,
+    NetworkCoverage Coverage,
     bool Holds,
     ImmutableArray<string> UnreachableBefore,
     ImmutableArray<OutageSummaryJson> Kinds,
     ImmutableArray<OutageJson> Rehearsals,
     ChancesJson? Chances)
+    : WaysHeadJson(Coverage)
 {
     /// <summary>The record of an answer; of pairs only those that drop more than their routers one by one.</summary>
     public static RehearsalJson Of(NetworkRehearsal rehearsal)
     {
         NetworkCoverage coverage = rehearsal.Coverage;
         return new(
-            coverage.Home.Name,
-            coverage.Model,
-            coverage.State?.Name,
-            coverage.Network.Name.Value,
-            coverage.Network.Coordinator.Value,
-            coverage.Network.HopLimit,
-            coverage.DesignMargin.Value,
+            coverage,
             !rehearsal.Broken.Any(),
             OutageJson.Names(coverage.Devices.Where(reach => !reach.IsReached).Select(reach => reach.Device)),
             [.. OutageSummary.Of(rehearsal.Rehearsals).Select(OutageSummaryJson.Of)],

@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using MeshSim.Devices;
 using MeshSim.Placement;
 using MeshSim.Placement.Concessions;
-using MeshSim.Propagation;
 using MeshSim.Studies;
 using MeshSim.Studies.Sites;
 
@@ -10,11 +9,7 @@ namespace MeshSim.Cli.Json;
 
 /// <summary>Where repeaters should go in one network, as JSON.</summary>
 internal sealed record RepeatersJson(
-    string Home,
-    ModelName Model,
-    string? State,
-    string Network,
-    double DesignMarginDb,
+    NetworkCoverage Coverage,
     int UnreachableNow,
     int Ways,
     bool HoldStates,
@@ -32,15 +27,12 @@ internal sealed record RepeatersJson(
     LadderJson? Ladder,
     InfeasibilityJson? Infeasible,
     ReviewJson? Review)
+    : NetworkHeadJson(Coverage)
 {
     /// <summary>The record of a placement.</summary>
     public static RepeatersJson Of(
         NetworkCoverage coverage, RepeaterPlacement placement, RepeaterLadder? ladder = null, Infeasibility? infeasible = null, PlacementReview? review = null) => new(
-        coverage.Home.Name,
-        coverage.Model,
-        coverage.State?.Name,
-        placement.Network.Value,
-        coverage.DesignMargin.Value,
+        coverage,
         coverage.Devices.Count(reach => !reach.IsReached),
         placement.Goals.Ways,
         placement.Goals.HoldStates,

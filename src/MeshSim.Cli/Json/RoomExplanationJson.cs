@@ -1,17 +1,12 @@
 using System.Collections.Immutable;
 using MeshSim.Mesh.Outages;
-using MeshSim.Propagation;
 using MeshSim.Studies;
 
 namespace MeshSim.Cli.Json;
 
 /// <summary>Why a room is dark, as JSON.</summary>
 internal sealed record RoomExplanationJson(
-    string Home,
-    ModelName Model,
-    string? State,
-    string Network,
-    double DesignMarginDb,
+    NetworkCoverage Coverage,
     string Room,
     string Storey,
     RoomStandingJson Now,
@@ -20,14 +15,11 @@ internal sealed record RoomExplanationJson(
     ImmutableArray<DarkElsewhereJson> Elsewhere,
     int Tried,
     ImmutableArray<RoomFixJson> Fixes)
+    : NetworkHeadJson(Coverage)
 {
     /// <summary>The record of an answer.</summary>
     public static RoomExplanationJson Of(RoomExplanation answer) => new(
-        answer.Coverage.Home.Name,
-        answer.Coverage.Model,
-        answer.Coverage.State?.Name,
-        answer.Coverage.Network.Name.Value,
-        answer.Coverage.DesignMargin.Value,
+        answer.Coverage,
         answer.Room.Name.Value,
         answer.Storey.Value,
         RoomStandingJson.Of(answer.Now),

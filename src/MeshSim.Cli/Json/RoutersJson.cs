@@ -2,36 +2,24 @@ using System.Collections.Immutable;
 using MeshSim.Devices;
 using MeshSim.Mesh.Outages;
 using MeshSim.Mesh.Routers;
-using MeshSim.Propagation;
 using MeshSim.Studies;
 
 namespace MeshSim.Cli.Json;
 
 /// <summary>Which mains devices carry one network, as JSON.</summary>
 internal sealed record RoutersJson(
-    string Home,
-    ModelName Model,
-    string? State,
-    string Network,
-    string Coordinator,
-    int HopLimit,
-    double DesignMarginDb,
+    NetworkCoverage Coverage,
     ImmutableArray<RouterJson> Routers,
     int Considered,
     ImmutableArray<NewRouterJson> NewRouters)
+    : WaysHeadJson(Coverage)
 {
     /// <summary>The record of an answer.</summary>
     public static RoutersJson Of(NetworkRouters routers)
     {
         NetworkCoverage coverage = routers.Coverage;
         return new(
-            coverage.Home.Name,
-            coverage.Model,
-            coverage.State?.Name,
-            coverage.Network.Name.Value,
-            coverage.Network.Coordinator.Value,
-            coverage.Network.HopLimit,
-            coverage.DesignMargin.Value,
+            coverage,
             [.. routers.Duties.Select(duty => RouterJson.Of(coverage.Home, duty))],
             routers.Considered,
             [.. routers.NewRouters.Select(router => NewRouterJson.Of(coverage.Home, router))]);

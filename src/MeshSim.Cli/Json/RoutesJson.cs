@@ -2,33 +2,21 @@ using System.Collections.Immutable;
 using MeshSim.Cli.Wording;
 using MeshSim.Devices;
 using MeshSim.Mesh;
-using MeshSim.Propagation;
 using MeshSim.Studies;
 
 namespace MeshSim.Cli.Json;
 
 /// <summary>The routes of one network as JSON.</summary>
 internal sealed record RoutesJson(
-    string Home,
-    ModelName Model,
-    string? State,
-    string Network,
-    string Coordinator,
-    int HopLimit,
-    double DesignMarginDb,
+    NetworkCoverage Coverage,
     int? FittedToReadings,
     int Unreachable,
     ImmutableArray<ReachJson> Devices)
+    : WaysHeadJson(Coverage)
 {
     /// <summary>The record of a coverage.</summary>
     public static RoutesJson Of(NetworkCoverage coverage) => new(
-        coverage.Home.Name,
-        coverage.Model,
-        coverage.State?.Name,
-        coverage.Network.Name.Value,
-        coverage.Network.Coordinator.Value,
-        coverage.Network.HopLimit,
-        coverage.DesignMargin.Value,
+        coverage,
         coverage.Network.Fit?.Readings,
         coverage.Devices.Count(reach => !reach.IsReached),
         [.. coverage.Devices.Select(reach => ReachJson.Of(coverage, reach))]);
