@@ -1,11 +1,10 @@
 using System.CommandLine.Parsing;
-using System.Globalization;
 using MeshSim.Quantities;
 
 namespace MeshSim.Cli.Parsing;
 
 /// <summary>
-/// Numbers on the command line: a decimal point, whatever the machine's language. The parser's own reading would take
+/// Numbers on the command line, written as <see cref="NumberText"/> reads them: a decimal point, whatever the machine's language. The parser's own reading would take
 /// <c>2,4</c> for 24 and <c>2.4</c> for 24 in turn.
 /// </summary>
 internal static class StrictNumber
@@ -18,9 +17,9 @@ internal static class StrictNumber
     /// <returns>What is wrong with it; null when nothing.</returns>
     public static string? Read(string text, ValidRange range, out double value, bool isOneOfSeveral = false)
     {
-        const NumberStyles PlainNumber = NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint;
-        bool isNumber = double.TryParse(text, PlainNumber, CultureInfo.InvariantCulture, out value);
-        if (isNumber && double.IsFinite(value)) return range.Contains(value) ? null : $"{text} is outside {range}";
+        double? number = NumberText.Parse(text);
+        value = number ?? 0;
+        if (number is not null) return range.Contains(value) ? null : $"{text} is outside {range}";
         if (!text.Contains(',', StringComparison.Ordinal)) return $"\"{text}\" is not a number";
         string several = isOneOfSeveral ? "; several values are separated by spaces" : "";
         return $"\"{text}\" is not a number: use a point: {text.Replace(',', '.')}{several}";

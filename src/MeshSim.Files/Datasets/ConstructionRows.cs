@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using MeshSim.Files.Diagnostics;
-using MeshSim.Files.Sources;
 using MeshSim.Files.Tables;
 using MeshSim.Materials;
 using MeshSim.Quantities;
@@ -65,7 +64,7 @@ internal static class ConstructionRows
         ImmutableArray<StatedLoss>.Builder losses = ImmutableArray.CreateBuilder<StatedLoss>();
         foreach (string part in text.Split('|', StringSplitOptions.TrimEntries))
         {
-            double?[] numbers = [.. part.Split(':').Select(NumberText.Parse)];
+            double?[] numbers = [.. part.Split(':').Select(number => NumberText.Parse(number))];
             bool isPair = numbers is [{ } megahertz, { } lossDb] && StatedMegahertz.Contains(megahertz) && LossDb.Contains(lossDb);
             if (!isPair)
                 problems.Error(

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using MeshSim.Files.Datasets;
 using MeshSim.Files.Diagnostics;
-using MeshSim.Files.Sources;
 using MeshSim.Files.Yaml;
 using MeshSim.FloorPlans;
 using MeshSim.Materials;

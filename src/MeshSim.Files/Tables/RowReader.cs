@@ -40,7 +40,7 @@ internal sealed class RowReader(CsvRow row, DiagnosticList problems)
         if (text.Length == 0) return null;
         if ((NumberText.Parse(text) ?? WithDecimalComma(column, text)) is not { } number)
         {
-            (string message, string help) = NumberText.Explain(text);
+            (string message, string help) = NumberProblem.Explain(text);
             problems.Error(PlaceOf(column), $"{column}: {message}", help);
             return null;
         }

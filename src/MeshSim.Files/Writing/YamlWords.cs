@@ -1,7 +1,7 @@
 using System.Globalization;
 using System.Text;
-using MeshSim.Files.Sources;
 using MeshSim.FloorPlans.Geometry;
+using MeshSim.Quantities;
 
 namespace MeshSim.Files.Writing;
 

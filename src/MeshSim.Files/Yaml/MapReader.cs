@@ -159,7 +159,7 @@ internal sealed class MapReader
 
         if (NumberText.Parse(scalar.Text) is not { } number)
         {
-            (string message, string help) = NumberText.Explain(scalar.Text);
+            (string message, string help) = NumberProblem.Explain(scalar.Text);
             _problems.Error(node.Place, $"{what}: {message}", help);
             return null;
         }

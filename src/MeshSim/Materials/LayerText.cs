@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using MeshSim.Quantities;
 
 namespace MeshSim.Materials;
@@ -91,7 +90,7 @@ public static class LayerText
 
         if (colon < 0)
         {
-            string hint = ReadNumber(part) is null ? "write material:millimetres, such as plasterboard:12.5" : "write a decimal point, not a comma";
+            string hint = NumberText.Parse(part) is null ? "write material:millimetres, such as plasterboard:12.5" : "write a decimal point, not a comma";
             problems.Add(new(LayerProblemKind.NoThickness, partStart, part, $"\"{part}\" has no material and thickness; {hint}"));
             return;
         }
@@ -101,13 +100,10 @@ public static class LayerText
         if (found is null)
             problems.Add(new(LayerProblemKind.UnknownMaterial, partStart, name, $"no material is called \"{name}\""));
 
-        double? thicknessMillimetres = ReadNumber(number);
+        double? thicknessMillimetres = NumberText.Parse(number);
         if (thicknessMillimetres is not { } value || !ThicknessMillimetres.Contains(value))
             problems.Add(new(LayerProblemKind.BadThickness, partStart + colon + 1, number, $"thickness \"{number}\" of {name} must be {ThicknessMillimetres}"));
         else if (found is not null)
             layers.Add(new(found, value / 1000));
     }
-
-    private static double? ReadNumber(string text) =>
-        double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out double value) && double.IsFinite(value) ? value : null;
 }

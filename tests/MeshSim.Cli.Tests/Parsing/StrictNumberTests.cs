@@ -11,6 +11,7 @@ public sealed class StrictNumberTests
     [InlineData("2.4", 2.4)]
     [InlineData("-1.5", -1.5)]
     [InlineData("1000", 1000)]
+    [InlineData("1e2", 100)]
     public void A_number_with_a_decimal_point_is_read(string text, double expected)
     {
         StrictNumber.Read(text, Range, out double value).Should().BeNull();
@@ -36,7 +37,6 @@ public sealed class StrictNumberTests
     [Theory]
     [InlineData("")]
     [InlineData("abc")]
-    [InlineData("1e2")]
     [InlineData("0x10")]
     [InlineData(" 5")]
     [InlineData("NaN")]

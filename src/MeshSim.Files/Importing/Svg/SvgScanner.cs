@@ -1,4 +1,4 @@
-using System.Globalization;
+using MeshSim.Quantities;
 
 namespace MeshSim.Files.Importing.Svg;
 
@@ -6,8 +6,6 @@ namespace MeshSim.Files.Importing.Svg;
 /// <param name="text">The text.</param>
 internal sealed class SvgScanner(string text)
 {
-    private const NumberStyles Form = NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint | NumberStyles.AllowExponent;
-
     /// <summary>Characters read so far.</summary>
     public int At { get; private set; }
 
@@ -79,8 +77,7 @@ internal sealed class SvgScanner(string text)
             if (Digits(ref exponent) > 0) end = exponent;
         }
 
-        double number = double.Parse(text.AsSpan(start, end - start), Form, CultureInfo.InvariantCulture);
-        if (!double.IsFinite(number)) return null;
+        if (NumberText.Parse(text.AsSpan(start, end - start)) is not { } number) return null;
         At = end;
         return number;
     }

@@ -1,7 +1,7 @@
 using CsCheck;
-using MeshSim.Files.Sources;
+using MeshSim.Quantities;
 
-namespace MeshSim.Files.Tests.Sources;
+namespace MeshSim.Tests.Quantities;
 
 public sealed class NumberTextTests
 {
@@ -25,6 +25,15 @@ public sealed class NumberTextTests
     [InlineData(" 1")]
     [InlineData("١")]
     public void Anything_else_is_not(string text) => NumberText.Parse(text).Should().BeNull();
+
+    [Theory]
+    [InlineData("1e999", true)]
+    [InlineData("NaN", true)]
+    [InlineData("-Infinity", true)]
+    [InlineData("1e9", false)]
+    [InlineData("wide", false)]
+    public void What_has_the_form_and_no_finite_value_is_told_from_what_has_neither(string text, bool isNotFinite) =>
+        NumberText.IsNotFinite(text).Should().Be(isNotFinite);
 
     [Fact]
     public void What_is_written_is_read_back() =>
