@@ -1,58 +1,38 @@
 using BenchmarkDotNet.Attributes;
 using BenchmarkDotNet.Columns;
-using BenchmarkDotNet.Configs;
-using BenchmarkDotNet.Jobs;
 using BenchmarkDotNet.Reports;
 using BenchmarkDotNet.Running;
-using BenchmarkDotNet.Toolchains.InProcess.Emit;
 using MeshSim.Propagation;
 
 namespace MeshSim.Benchmarks;
 
 /// <summary>The field kernel beside its yardsticks.</summary>
-[Config(typeof(Short))]
-public class FieldBenchmarks
+[Config(typeof(WithLinksPerSecond))]
+public class FieldBenchmarks : BuildingBenchmarks
 {
-    private Workload work = null!;
-
-    [Params("S", "M", "L")]
-    public string Size { get; set; } = "S";
-
-    [Params(false, true)]
-    public bool IsAngled { get; set; }
-
-    [Params(ModelName.Detour, ModelName.LogDistance)]
-    public ModelName Model { get; set; }
-
-    [GlobalSetup]
-    public void Prepare() => work = MakeWork(Size, IsAngled, Model);
-
     [Benchmark(Baseline = true)]
-    public void Kernel() => work.Kernel(1);
+    public void Kernel() => Work.Kernel(1);
 
     [Benchmark]
-    public void KernelOnTwoThreads() => work.Kernel(2);
+    public void KernelOnTwoThreads() => Work.Kernel(2);
 
     [Benchmark]
-    public void RowsOnTwoThreads() => work.KernelByRows(2);
+    public void RowsOnTwoThreads() => Work.KernelByRows(2);
 
     [Benchmark]
-    public void WriteAlone() => work.WriteAlone();
+    public void WriteAlone() => Work.WriteAlone();
 
     [Benchmark]
-    public long Tracer() => work.Tracer(Stride(Size), 1);
+    public long Tracer() => Work.Tracer(Stride(Size), 1);
 
     [Benchmark]
-    public long BruteForce() => work.BruteForce(4 * Stride(Size), 1);
-
-    internal static Workload MakeWork(string size, bool isAngled, ModelName model) =>
-        new(size switch { "S" => BuildingSize.S, "M" => BuildingSize.M, _ => BuildingSize.L }, isAngled, model);
+    public long BruteForce() => Work.BruteForce(4 * Stride(Size), 1);
 
     internal static int Stride(string size) => size switch { "S" => 8, "M" => 16, _ => 40 };
 
-    private sealed class Short : ManualConfig
+    private sealed class WithLinksPerSecond : Short
     {
-        public Short() => AddJob(Job.ShortRun.WithToolchain(InProcessEmitToolchain.Instance)).AddColumn(new LinksPerSecond());
+        public WithLinksPerSecond() => AddColumn(new LinksPerSecond());
     }
 
     private sealed class LinksPerSecond : IColumn

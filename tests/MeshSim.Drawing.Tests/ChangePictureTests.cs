@@ -1,5 +1,4 @@
 using MeshSim.Drawing.Inks;
-using MeshSim.Drawing.Margins;
 using MeshSim.Drawing.Palettes;
 using MeshSim.Drawing.Tests.Scenes;
 using MeshSim.Propagation.Fields;
@@ -27,13 +26,7 @@ public sealed class ChangePictureTests
         using var ink = new Ink();
         MapContents map = ChangePicture.ContentsOf(Changes, MapOf(before, after), PictureSize.OfScale(45), ink);
 
-        byte[] classes =
-        [
-            .. from row in Enumerable.Range(0, map.Raster.Height)
-               from column in Enumerable.Range(0, map.Raster.Width)
-               select map.Raster[column, row],
-        ];
-        classes.Where(index => index != MarginRaster.Outside).Distinct().Select(index => DifferenceScale.RangeOf(map.Scale.Classes[index])).Should().Equal(range);
+        UniformFields.RangesOn(map).Should().Equal(range);
     }
 
     [Fact]
@@ -60,14 +53,7 @@ public sealed class ChangePictureTests
 
     private static MarginChange MapOf(float before, float after)
     {
-        FieldGrid grid = SyntheticCoverage.Map(TwoStoreyFlat.Upper).Margin.Grid;
-        return new(TwoStoreyFlat.Upper, Filled(grid, before), Filled(grid, after));
-    }
-
-    private static Field Filled(FieldGrid grid, float value)
-    {
-        var values = new float[grid.Count];
-        Array.Fill(values, value);
-        return new(grid, values);
+        (Field beforeField, Field afterField) = UniformFields.Of(before, after);
+        return new(TwoStoreyFlat.Upper, beforeField, afterField);
     }
 }

@@ -1,7 +1,5 @@
 using MeshSim.Devices;
 using MeshSim.Drawing.Inks;
-using MeshSim.Drawing.Margins;
-using MeshSim.Drawing.Palettes;
 using MeshSim.Drawing.Tests.Scenes;
 using MeshSim.Propagation.Fields;
 using MeshSim.Studies;
@@ -22,13 +20,7 @@ public sealed class DifferencePictureTests
         using var ink = new Ink();
         MapContents map = DifferencePicture.ContentsOf(Bands, MapOf(first, second), PictureSize.OfScale(45), ink);
 
-        byte[] classes =
-        [
-            .. from row in Enumerable.Range(0, map.Raster.Height)
-               from column in Enumerable.Range(0, map.Raster.Width)
-               select map.Raster[column, row],
-        ];
-        classes.Where(index => index != MarginRaster.Outside).Distinct().Select(index => DifferenceScale.RangeOf(map.Scale.Classes[index])).Should().Equal(range);
+        UniformFields.RangesOn(map).Should().Equal(range);
     }
 
     [Fact]
@@ -58,14 +50,7 @@ public sealed class DifferencePictureTests
 
     private static BandMap MapOf(float first, float second)
     {
-        FieldGrid grid = SyntheticCoverage.Map(TwoStoreyFlat.Upper).Margin.Grid;
-        return new(TwoStoreyFlat.Upper, Filled(grid, first), Filled(grid, second));
-    }
-
-    private static Field Filled(FieldGrid grid, float value)
-    {
-        var values = new float[grid.Count];
-        Array.Fill(values, value);
-        return new(grid, values);
+        (Field firstField, Field secondField) = UniformFields.Of(first, second);
+        return new(TwoStoreyFlat.Upper, firstField, secondField);
     }
 }
