@@ -20,7 +20,7 @@ public sealed class HubTableTests
 
     [Fact]
     public void A_site_that_a_state_leaves_without_power_is_named_below_the_table() =>
-        HubTable.Of(Hub).Notes.Should().Contain("No power at the hub in fuse: (as now). All devices that have power then are unserved.");
+        HubTable.Of(Hub).Notes.Should().Contain("No power at the hub in fuse: (as now). No device has a way then.");
 
     [Fact]
     public void Outlets_that_are_no_sites_are_counted()
@@ -32,8 +32,8 @@ public sealed class HubTableTests
     [Fact]
     public void The_answer_says_why_the_present_site_serves_nobody_then() =>
         HubWords.Answer(Hub).Should().StartWith("Move the hub to shed-wall")
-            .And.Contain("where it is now, no repeater, cost 0, 1 device without what is asked, with no power there in fuse");
+            .And.Contain("no repeater, cost 0, 1 device with a way but not all that is asked, with no power there in fuse");
 
     private static HubSite Site(Outlet? outlet, int cost, string[] darkIn) => new(
-        outlet, cost, cost, [new(Samples.Network.Name, [], [], darkIn.Length == 0 ? [] : [new("shed-sensor")], new(8), 0, 0, 0) { DarkIn = [.. darkIn] }]);
+        outlet, cost, cost, [new(Samples.Network.Name, [], [], darkIn.Length == 0 ? [] : [new("shed-sensor")], [], new(8), 0, 0, 0) { DarkIn = [.. darkIn] }]);
 }

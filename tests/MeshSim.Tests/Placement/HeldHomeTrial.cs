@@ -37,12 +37,16 @@ internal sealed class HeldHomeTrial
         // No router of these homes has a switch: what turns one off is its name, its circuit, or both.
         _keepable = [.. home.Devices.Where(device => device.Role == Role.Router && home.States.Any(state => state.DevicesOff.Contains(device.Id))).Select(device => device.Id)];
         string everything = OutOfReach(Subsets - 1);
+        OutOfReachEveryday = everything.Split('\n').Count(line => line.StartsWith(':'));
         Unserved = [.. everything.Split('\n').Select(line => line.Split(':')[^1]).Where(id => id.Length > 0).Distinct().Order(StringComparer.Ordinal)];
         Cost = Enumerable.Range(0, Subsets).OrderBy(CostOf).Where(subset => OutOfReach(subset) == everything).Select(CostOf).First();
     }
 
     /// <summary>The devices without a way in some state in which they have power, with everything plugged in and kept powered.</summary>
     public string[] Unserved { get; }
+
+    /// <summary>How many of them have none everyday.</summary>
+    public int OutOfReachEveryday { get; }
 
     /// <summary>The least cost with which nobody else is out of reach in any state.</summary>
     public int Cost { get; }

@@ -115,7 +115,7 @@ public sealed class RepeaterAdviceTests
                 new() { Name = "holiday", CircuitsOff = ["ring"] },
             ],
         };
-        StudyOptions options = new() { Goals = new() { HoldStates = true } };
+        StudyOptions options = new() { Goals = new() { Ways = 1 } };
         RepeaterPlacement placement = CoverageStudy.Repeaters(CoverageStudy.Run(home, home.Networks[0], options), options);
         placement.CoordinatorOff.Should().Equal(
             new CoordinatorOutage("fuse", PowerLoss.Circuit, "ring", 2),
@@ -136,10 +136,10 @@ public sealed class RepeaterAdviceTests
             Outlets = home.Outlets.SetItem(0, home.Outlets[0] with { Circuit = "ring" }),
             States = [new() { Name = "fuse", CircuitsOff = ["ring"], MustHold = true }],
         };
-        HubPlacement asked = HubStudy.Run(home, home.Networks, [], new() { Goals = new() { HoldStates = true } });
+        HubPlacement asked = HubStudy.Run(home, home.Networks, [], new() { Goals = new() { Ways = 1 } });
         asked.Sites.Select(site => (site.Outlet?.Id.Value, site.Unserved, string.Join(", ", site.DarkIn)))
             .Should().Equal(("o1", 0, ""), (null, 1, "fuse"), ("o0", 1, "fuse"));
-        HubPlacement everyday = HubStudy.Run(home, home.Networks, [], new());
+        HubPlacement everyday = HubStudy.Run(home, home.Networks, [], new() { Goals = PlacementGoals.OneWayEveryday });
         everyday.Sites.Select(site => (site.Outlet?.Id.Value, site.Unserved)).Should().Equal((null, 0), ("o1", 0));
         (asked.OutletsSwitchedOff, everyday.OutletsSwitchedOff).Should().Be((0, 1));
     }
