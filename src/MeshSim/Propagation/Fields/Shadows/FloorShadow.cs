@@ -25,20 +25,36 @@ internal sealed class FloorShadow(FloorCrossings floor, GridFrame frame)
     /// <summary>The share of a path from the transmitter to any point of the grid that lies before the floor.</summary>
     public double ShareFrom(Position transmitter) => floor.MetBy(transmitter, new(frame.At(0, 0), frame.Z)).Share;
 
+    /// <summary>
+    /// Whether a row has the runs of a row before it, found in a slab: walls of rooms are mostly upright on the plan, and then all
+    /// scans of the slab begin and end at the same columns.
+    /// </summary>
+    /// <param name="transmitter">The transmitter.</param>
+    /// <param name="share">From <see cref="ShareFrom"/>.</param>
+    /// <param name="row">The row.</param>
+    /// <param name="slab">The slab of the row before.</param>
+    public bool IsAsBefore(Position transmitter, double share, int row, int slab)
+    {
+        if (!slabs.IsUpright(slab)) return false;
+        double y = ScanY(transmitter, share, row);
+        return slabs.SlabAt(y, slab) == slab && !IsDoubtful(share, slab, y);
+    }
+
     /// <summary>Adds the runs of columns of a row that lie behind it.</summary>
     /// <param name="transmitter">The transmitter.</param>
     /// <param name="share">From <see cref="ShareFrom"/>.</param>
     /// <param name="row">The row.</param>
     /// <param name="slab">A slab near that of the row; becomes it.</param>
     /// <param name="found">Added to.</param>
-    public void AddRuns(Position transmitter, double share, int row, ref int slab, List<(int First, int Last)> found)
+    /// <returns>Whether the runs are those of the slab, and not of this row alone.</returns>
+    public bool AddRuns(Position transmitter, double share, int row, ref int slab, List<(int First, int Last)> found)
     {
-        double y = transmitter.Plan.Y + (share * ((double)frame.At(0, row).Y - transmitter.Plan.Y));
+        double y = ScanY(transmitter, share, row);
         slab = slabs.SlabAt(y, slab);
-        if (share * LargestEnlargement < 1 || slabs.StepsToBorder(slab, y) < SpareSteps)
+        if (IsDoubtful(share, slab, y))
         {
             AddPointByPoint(transmitter, row, found);
-            return;
+            return false;
         }
 
         int next = 0;
@@ -51,8 +67,15 @@ internal sealed class FloorShadow(FloorCrossings floor, GridFrame frame)
             next = last + 1;
         }
 
+        return true;
+
         double Image(FloorEdge edge) => frame.ColumnOf(transmitter.Plan.X + ((edge.XAt(y) - transmitter.Plan.X) / share));
     }
+
+    private double ScanY(Position transmitter, double share, int row) =>
+        transmitter.Plan.Y + (share * ((double)frame.At(0, row).Y - transmitter.Plan.Y));
+
+    private bool IsDoubtful(double share, int slab, double y) => share * LargestEnlargement < 1 || slabs.StepsToBorder(slab, y) < SpareSteps;
 
     // The first column on the right side of an edge; a point on the edge goes where the exact question puts it.
     private int FirstColumn(Position transmitter, int row, double place, bool isSolidBefore)

@@ -13,6 +13,7 @@ internal sealed class FloorSlabs
 
     private readonly double[] borders;
     private readonly (FloorEdge Left, FloorEdge Right)[][] runs;
+    private readonly bool[] isUpright;
 
     public FloorSlabs(FloorCrossings floor)
     {
@@ -36,6 +37,8 @@ internal sealed class FloorSlabs
             IEnumerable<FloorEdge> spanning = edges.Where(edge => edge.LowY <= low && edge.HighY >= high);
             runs[slab] = [.. Runs(spanning, low + ((high - low) / 2), rooms, polygon)];
         }
+
+        isUpright = [.. runs.Select(static found => found.All(static run => run.Left.IsUpright && run.Right.IsUpright))];
     }
 
     /// <summary>The slab that holds a y, found from one near it: rows follow one another.</summary>
@@ -56,6 +59,9 @@ internal sealed class FloorSlabs
 
     /// <summary>The solid runs of a slab, from left to right.</summary>
     public ReadOnlySpan<(FloorEdge Left, FloorEdge Right)> RunsOf(int slab) => runs[slab];
+
+    /// <summary>Whether the solid runs of a slab begin and end at the same x everywhere.</summary>
+    public bool IsUpright(int slab) => isUpright[slab];
 
     private static List<(FloorEdge Left, FloorEdge Right)> Runs(IEnumerable<FloorEdge> spanning, double y, int rooms, int polygons)
     {
@@ -105,6 +111,8 @@ internal sealed record FloorEdge(PlanPoint A, PlanPoint B, int Polygon)
     private readonly double slope = ((double)B.X - A.X) / ((double)B.Y - A.Y);
 
     public bool IsFar => Polygon < 0;
+
+    public bool IsUpright => A.X == B.X;
 
     public double LowY => Math.Min(A.Y, B.Y);
 

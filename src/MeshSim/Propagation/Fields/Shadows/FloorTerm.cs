@@ -50,6 +50,9 @@ internal sealed class FloorTerm
         internal readonly List<(int Column, int Floor)> Borders = [];
         internal readonly bool[] IsMet = new bool[term.floors.Length];
 
+        /// <summary>Whether the runs are those of all rows of the slabs that the floors were last scanned in.</summary>
+        internal bool IsOfSlabs { get; set; }
+
         /// <summary>Runs of constant amount.</summary>
         public List<AmountRun> Amounts { get; } = [];
 
@@ -65,19 +68,23 @@ internal sealed class FloorTerm
         scratch.Angles.Clear();
         for (int i = 0; i < floors.Length; i++)
             if (floors[i].IsMetFrom(transmitter.Z)) scratch.Met.Add(new(i, floors[i].ShareFrom(transmitter), 0));
+
+        // Without a floor every row is like the empty one before the first.
+        scratch.IsOfSlabs = scratch.Met.Count == 0;
     }
 
     /// <summary>Works out the runs of one row.</summary>
     public void FindRuns(Position transmitter, int row, Scratch scratch)
     {
-        if (scratch.Met.Count == 0) return;
+        if (IsAsBefore(transmitter, row, scratch)) return;
         scratch.Amounts.Clear();
         scratch.Angles.Clear();
         scratch.Borders.Clear();
+        scratch.IsOfSlabs = true;
         foreach (ref MetFloor met in CollectionsMarshal.AsSpan(scratch.Met))
         {
             scratch.Found.Clear();
-            floors[met.Floor].AddRuns(transmitter, met.Share, row, ref met.Slab, scratch.Found);
+            scratch.IsOfSlabs &= floors[met.Floor].AddRuns(transmitter, met.Share, row, ref met.Slab, scratch.Found);
             foreach ((int first, int last) in scratch.Found)
             {
                 scratch.Borders.Add((first, met.Floor));
@@ -86,6 +93,14 @@ internal sealed class FloorTerm
         }
 
         if (scratch.Borders.Count > 0) LayOver(scratch);
+    }
+
+    private bool IsAsBefore(Position transmitter, int row, Scratch scratch)
+    {
+        if (!scratch.IsOfSlabs) return false;
+        foreach (ref readonly MetFloor met in CollectionsMarshal.AsSpan(scratch.Met))
+            if (!floors[met.Floor].IsAsBefore(transmitter, met.Share, row, met.Slab)) return false;
+        return true;
     }
 
     private void LayOver(Scratch scratch)
