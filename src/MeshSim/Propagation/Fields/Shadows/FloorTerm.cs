@@ -53,6 +53,13 @@ internal sealed class FloorTerm
         /// <summary>Whether the runs are those of all rows of the slabs that the floors were last scanned in.</summary>
         internal bool IsOfSlabs { get; set; }
 
+        /// <summary>Meets the floors of the row before.</summary>
+        internal void MeetAs(Scratch before)
+        {
+            Met.Clear();
+            Met.AddRange(before.Met);
+        }
+
         /// <summary>Runs of constant amount.</summary>
         public List<AmountRun> Amounts { get; } = [];
 
@@ -73,10 +80,18 @@ internal sealed class FloorTerm
         scratch.IsOfSlabs = scratch.Met.Count == 0;
     }
 
+    /// <summary>Whether a row has the runs that were found for the row before.</summary>
+    public bool IsAsBefore(Position transmitter, int row, Scratch before)
+    {
+        if (!before.IsOfSlabs) return false;
+        foreach (ref readonly MetFloor met in CollectionsMarshal.AsSpan(before.Met))
+            if (!floors[met.Floor].IsAsBefore(transmitter, met.Share, row, met.Slab)) return false;
+        return true;
+    }
+
     /// <summary>Works out the runs of one row.</summary>
     public void FindRuns(Position transmitter, int row, Scratch scratch)
     {
-        if (IsAsBefore(transmitter, row, scratch)) return;
         scratch.Amounts.Clear();
         scratch.Angles.Clear();
         scratch.Borders.Clear();
@@ -93,14 +108,6 @@ internal sealed class FloorTerm
         }
 
         if (scratch.Borders.Count > 0) LayOver(scratch);
-    }
-
-    private bool IsAsBefore(Position transmitter, int row, Scratch scratch)
-    {
-        if (!scratch.IsOfSlabs) return false;
-        foreach (ref readonly MetFloor met in CollectionsMarshal.AsSpan(scratch.Met))
-            if (!floors[met.Floor].IsAsBefore(transmitter, met.Share, row, met.Slab)) return false;
-        return true;
     }
 
     private void LayOver(Scratch scratch)

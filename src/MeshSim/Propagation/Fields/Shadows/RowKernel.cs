@@ -8,7 +8,8 @@ namespace MeshSim.Propagation.Fields.Shadows;
 /// <summary>The numbers of one row that every pass needs.</summary>
 /// <param name="SquaredRest">Squared distance along y and z, m².</param>
 /// <param name="AlongY">y(point) − y(transmitter), m.</param>
-internal readonly record struct RowGeometry(float SquaredRest, float AlongY);
+/// <param name="FloorsDb">What floors cost that every path to the row meets, dB.</param>
+internal readonly record struct RowGeometry(float SquaredRest, float AlongY, float FloorsDb);
 
 /// <summary>What distance alone costs: constant + slope · log₂ of the squared distance; and how it is added to that of walls.</summary>
 /// <param name="ConstantDb">Loss at 1 m, and what makes no wall cost nothing where there is a way round, dB.</param>
@@ -21,57 +22,37 @@ internal readonly record struct DistanceLaw(
     float ConstantDb, float SlopeDb, float LeastSquareMetres, float DecibelsPerQuarter, bool GoesRound, float ExtraDb);
 
 /// <summary>
-/// The passes over one row: running sums of difference rows, the distance term, and losses that depend on the angle. Rows are
-/// padded to whole vectors; each pass leaves its difference row zero for the next strip.
+/// The passes over rows: running sums of the changes of a strip, losses that depend on the angle, and for each row the way round and
+/// the distance term. A pass over changes leaves them zero for the next strip. Rows are padded to whole vectors.
 /// </summary>
 internal static class RowKernel
 {
     private const int Lanes = 8;
 
-    /// <summary>Distance term plus the running sum of channel 0, or what that sum costs where there is a way round.</summary>
-    /// <param name="lossesDb">Set, padded.</param>
-    /// <param name="cells">Difference row; left zero.</param>
-    /// <param name="start">Value left of the first column.</param>
-    /// <param name="squaredAlongX">Squared distance along x of each column, m².</param>
-    /// <param name="row">The row.</param>
-    /// <param name="law">The distance term.</param>
-    public static void SumWithDistance(
-        Span<float> lossesDb, Span<int> cells, int start, ReadOnlySpan<float> squaredAlongX, RowGeometry row, DistanceLaw law)
-    {
-        ref float to = ref MemoryMarshal.GetReference(lossesDb);
-        ref int cell = ref MemoryMarshal.GetReference(cells);
-        ref float square = ref MemoryMarshal.GetReference(squaredAlongX);
-        Vector256<int> before = Vector256.Create(start);
-        Vector256<float> rest = Vector256.Create(row.SquaredRest), least = Vector256.Create(law.LeastSquareMetres);
-        Vector256<float> unit = Vector256.Create(law.DecibelsPerQuarter), constant = Vector256.Create(law.ConstantDb);
-        Vector256<float> slope = Vector256.Create(law.SlopeDb), extra = Vector256.Create(law.ExtraDb);
-        bool goesRound = law.GoesRound;
-        for (int i = 0; i < lossesDb.Length; i += Lanes)
-        {
-            Vector256<int> ofCells = RunningSum(ref Unsafe.Add(ref cell, i)), sum = ofCells + before;
-            before += Vector256.Shuffle(ofCells, Vector256.Create(Lanes - 1));
-            Vector256<float> squared = Vector256.MaxNative(Vector256.LoadUnsafe(ref square, (nuint)i) + rest, least);
-            Vector256<float> wallsDb = Vector256.ConvertToSingle(sum) * unit;
-            if (goesRound) wallsDb = DecibelKernel.OfTwoWays(wallsDb, extra);
-            Vector256.MultiplyAddEstimate(DecibelKernel.Log2(squared), slope, wallsDb + constant).StoreUnsafe(ref to, (nuint)i);
-        }
-    }
-
-    /// <summary>The running sum of channel 0 alone, dB.</summary>
-    /// <param name="lossesDb">Set, padded.</param>
-    /// <param name="cells">Difference row; left zero.</param>
-    /// <param name="start">Value left of the first column.</param>
+    /// <summary>The running sums of channel 0, dB.</summary>
+    /// <param name="lossesDb">Set: the padded rows of the strip one after the other.</param>
+    /// <param name="cells">Of <see cref="StripCells"/>; left zero.</param>
+    /// <param name="starts">Value of each row left of the first column.</param>
     /// <param name="decibelsPerQuarter">Size of a quarter of the unit, dB.</param>
-    public static void Sum(Span<float> lossesDb, Span<int> cells, int start, float decibelsPerQuarter)
+    public static void Sum(Span<float> lossesDb, Span<int> cells, ReadOnlySpan<int> starts, float decibelsPerQuarter)
     {
+        int pitch = lossesDb.Length / ShadowLines.StripRows;
         ref float to = ref MemoryMarshal.GetReference(lossesDb);
         ref int cell = ref MemoryMarshal.GetReference(cells);
-        Vector256<int> before = Vector256.Create(start);
-        for (int i = 0; i < lossesDb.Length; i += Lanes)
+        Vector256<int> before = Vector256.Create(starts);
+        Vector256<float> unit = Vector256.Create(decibelsPerQuarter);
+        for (int i = 0; i < pitch; i += Lanes)
         {
-            Vector256<int> ofCells = RunningSum(ref Unsafe.Add(ref cell, i)), sum = ofCells + before;
-            before += Vector256.Shuffle(ofCells, Vector256.Create(7));
-            (Vector256.ConvertToSingle(sum) * decibelsPerQuarter).StoreUnsafe(ref to, (nuint)i);
+            EightRows sums = ColumnSumsKernel.Advance(ref Unsafe.Add(ref cell, i * ShadowLines.StripRows), ref before);
+            ref float at = ref Unsafe.Add(ref to, i);
+            (Vector256.ConvertToSingle(sums.R0) * unit).StoreUnsafe(ref at);
+            (Vector256.ConvertToSingle(sums.R1) * unit).StoreUnsafe(ref Unsafe.Add(ref at, pitch));
+            (Vector256.ConvertToSingle(sums.R2) * unit).StoreUnsafe(ref Unsafe.Add(ref at, 2 * pitch));
+            (Vector256.ConvertToSingle(sums.R3) * unit).StoreUnsafe(ref Unsafe.Add(ref at, 3 * pitch));
+            (Vector256.ConvertToSingle(sums.R4) * unit).StoreUnsafe(ref Unsafe.Add(ref at, 4 * pitch));
+            (Vector256.ConvertToSingle(sums.R5) * unit).StoreUnsafe(ref Unsafe.Add(ref at, 5 * pitch));
+            (Vector256.ConvertToSingle(sums.R6) * unit).StoreUnsafe(ref Unsafe.Add(ref at, 6 * pitch));
+            (Vector256.ConvertToSingle(sums.R7) * unit).StoreUnsafe(ref Unsafe.Add(ref at, 7 * pitch));
         }
     }
 
@@ -91,40 +72,52 @@ internal static class RowKernel
     }
 
     /// <summary>Adds the crossings of one direction and construction at the angle of each point.</summary>
-    /// <param name="lossesDb">Added to, padded.</param>
-    /// <param name="cells">Difference row of quarter counts; left zero.</param>
-    /// <param name="start">Value left of the first column.</param>
+    /// <param name="lossesDb">Added to: the padded rows of the strip one after the other.</param>
+    /// <param name="cells">Of <see cref="StripCells"/>, quarter counts; left zero.</param>
+    /// <param name="starts">Value of each row left of the first column.</param>
     /// <param name="alongX">x(point) − x(transmitter) of each column, m.</param>
-    /// <param name="inverses">From <see cref="InvertSquares"/>.</param>
-    /// <param name="row">The row.</param>
+    /// <param name="inverses">From <see cref="InvertSquares"/>, of all rows.</param>
+    /// <param name="rows">The rows.</param>
     /// <param name="channel">Direction and loss.</param>
     public static void AddAtAngle(
         Span<float> lossesDb,
         Span<int> cells,
-        int start,
+        ReadOnlySpan<int> starts,
         ReadOnlySpan<float> alongX,
         ReadOnlySpan<float> inverses,
-        RowGeometry row,
+        ReadOnlySpan<RowGeometry> rows,
         AngleChannel channel)
     {
-        ref float to = ref MemoryMarshal.GetReference(lossesDb);
+        int pitch = alongX.Length;
         ref int cell = ref MemoryMarshal.GetReference(cells);
-        ref float x = ref MemoryMarshal.GetReference(alongX), inverse = ref MemoryMarshal.GetReference(inverses);
-        Vector256<int> sum = Vector256.Create(start);
-        Vector256<float> normalX = Vector256.Create(channel.NormalX), across = Vector256.Create(channel.NormalY * row.AlongY);
-        Vector256<float> unit = Vector256.Create(0.25f / AngleChannel.UnitsPerDecibel);
-        int[] table = channel.PackedLosses;
-        for (int i = 0; i < lossesDb.Length; i += Lanes)
+        Vector256<int> before = Vector256.Create(starts);
+        for (int i = 0; i < pitch; i += Lanes)
         {
             // Where neither is anything crossed nor does a border lie there is nothing to add.
-            if ((Vector256.LoadUnsafe(ref cell, (nuint)i) | sum) == Vector256<int>.Zero) continue;
-            Vector256<int> ofCells = RunningSum(ref Unsafe.Add(ref cell, i)), counts = ofCells + sum;
-            sum += Vector256.Shuffle(ofCells, Vector256.Create(7));
-            Vector256<float> projection = Vector256.MultiplyAddEstimate(Vector256.LoadUnsafe(ref x, (nuint)i), normalX, across);
-            Vector256<float> squaredCosine = projection * projection * Vector256.LoadUnsafe(ref inverse, (nuint)i);
-            Vector256<float> lossesOfCell = Vector256.ConvertToSingle(SumOfProducts(counts, LookUp(table, squaredCosine)));
-            Vector256.MultiplyAddEstimate(lossesOfCell, unit, Vector256.LoadUnsafe(ref to, (nuint)i)).StoreUnsafe(ref to, (nuint)i);
+            ref int ofColumns = ref Unsafe.Add(ref cell, i * ShadowLines.StripRows);
+            if (ColumnSumsKernel.StaysZero(ref ofColumns, before)) continue;
+            EightRows counts = ColumnSumsKernel.Advance(ref ofColumns, ref before);
+            Vector256<float> x = Vector256.LoadUnsafe(ref MemoryMarshal.GetReference(alongX), (nuint)i);
+            AddCounts(ref lossesDb[i], counts.R0, x, in inverses[i], rows[0], channel);
+            AddCounts(ref lossesDb[pitch + i], counts.R1, x, in inverses[pitch + i], rows[1], channel);
+            AddCounts(ref lossesDb[(2 * pitch) + i], counts.R2, x, in inverses[(2 * pitch) + i], rows[2], channel);
+            AddCounts(ref lossesDb[(3 * pitch) + i], counts.R3, x, in inverses[(3 * pitch) + i], rows[3], channel);
+            AddCounts(ref lossesDb[(4 * pitch) + i], counts.R4, x, in inverses[(4 * pitch) + i], rows[4], channel);
+            AddCounts(ref lossesDb[(5 * pitch) + i], counts.R5, x, in inverses[(5 * pitch) + i], rows[5], channel);
+            AddCounts(ref lossesDb[(6 * pitch) + i], counts.R6, x, in inverses[(6 * pitch) + i], rows[6], channel);
+            AddCounts(ref lossesDb[(7 * pitch) + i], counts.R7, x, in inverses[(7 * pitch) + i], rows[7], channel);
         }
+    }
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static void AddCounts(ref float lossesDb, Vector256<int> counts, Vector256<float> alongX, in float inverses, RowGeometry row, AngleChannel channel)
+    {
+        if (counts == Vector256<int>.Zero) return;
+        Vector256<float> projection = Vector256.MultiplyAddEstimate(alongX, Vector256.Create(channel.NormalX), Vector256.Create(channel.NormalY * row.AlongY));
+        Vector256<float> squaredCosine = projection * projection * Vector256.LoadUnsafe(in inverses);
+        Vector256<float> lossesOfCell = Vector256.ConvertToSingle(SumOfProducts(counts, LookUp(channel.PackedLosses, squaredCosine)));
+        Vector256<float> unit = Vector256.Create(0.25f / AngleChannel.UnitsPerDecibel);
+        Vector256.MultiplyAddEstimate(lossesOfCell, unit, Vector256.LoadUnsafe(ref lossesDb)).StoreUnsafe(ref lossesDb);
     }
 
     /// <summary>Adds share · loss of a floor structure to each column of a run.</summary>
@@ -149,21 +142,23 @@ internal static class RowKernel
             lossesDb[i] += share * values[Math.Min((int)(inverses[i] * squaredRise * values.Length), values.Length - 1)];
     }
 
-    /// <summary>Distance term plus what a finished sum of walls costs where there is a way round.</summary>
-    /// <param name="lossesDb">The sum of walls; becomes the loss, padded.</param>
+    /// <summary>What a sum of walls costs where there is a way round, and the distance term.</summary>
+    /// <param name="lossesDb">The sum of walls in one row; becomes the loss, padded.</param>
     /// <param name="squaredAlongX">Squared distance along x of each column, m².</param>
     /// <param name="row">The row.</param>
     /// <param name="law">The distance term.</param>
-    public static void GoRound(Span<float> lossesDb, ReadOnlySpan<float> squaredAlongX, RowGeometry row, DistanceLaw law)
+    public static void Finish(Span<float> lossesDb, ReadOnlySpan<float> squaredAlongX, RowGeometry row, DistanceLaw law)
     {
         ref float to = ref MemoryMarshal.GetReference(lossesDb);
         ref float square = ref MemoryMarshal.GetReference(squaredAlongX);
         Vector256<float> rest = Vector256.Create(row.SquaredRest), least = Vector256.Create(law.LeastSquareMetres);
-        Vector256<float> slope = Vector256.Create(law.SlopeDb), constant = Vector256.Create(law.ConstantDb), extra = Vector256.Create(law.ExtraDb);
+        Vector256<float> slope = Vector256.Create(law.SlopeDb), constant = Vector256.Create(law.ConstantDb + row.FloorsDb);
+        Vector256<float> extra = Vector256.Create(law.ExtraDb);
         for (int i = 0; i < lossesDb.Length; i += Lanes)
         {
             Vector256<float> squared = Vector256.MaxNative(Vector256.LoadUnsafe(ref square, (nuint)i) + rest, least);
-            Vector256<float> wallsDb = DecibelKernel.OfTwoWays(Vector256.LoadUnsafe(ref to, (nuint)i), extra);
+            Vector256<float> wallsDb = Vector256.LoadUnsafe(ref to, (nuint)i);
+            if (law.GoesRound) wallsDb = DecibelKernel.OfTwoWays(wallsDb, extra);
             Vector256.MultiplyAddEstimate(DecibelKernel.Log2(squared), slope, wallsDb + constant).StoreUnsafe(ref to, (nuint)i);
         }
     }
@@ -176,19 +171,6 @@ internal static class RowKernel
         for (; i <= lossesDb.Length - Lanes; i += Lanes)
             (Vector256.LoadUnsafe(ref to, (nuint)i) + Vector256.Create(addedDb)).StoreUnsafe(ref to, (nuint)i);
         for (; i < lossesDb.Length; i++) lossesDb[i] += addedDb;
-    }
-
-    // The sum up to each of eight cells; the cells become zero.
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static Vector256<int> RunningSum(ref int cells)
-    {
-        Vector256<int> sum = Vector256.LoadUnsafe(ref cells);
-        Vector256<int>.Zero.StoreUnsafe(ref cells);
-
-        // Each half of the vector first: there a shift is one instruction, across halves it takes two.
-        sum += Avx2.IsSupported ? Avx2.ShiftLeftLogical128BitLane(sum, 4) : Vector256.Shuffle(sum, Vector256.Create(8, 0, 1, 2, 8, 4, 5, 6));
-        sum += Avx2.IsSupported ? Avx2.ShiftLeftLogical128BitLane(sum, 8) : Vector256.Shuffle(sum, Vector256.Create(8, 8, 0, 1, 8, 8, 4, 5));
-        return sum + Vector256.Shuffle(sum, Vector256.Create(8, 8, 8, 8, 3, 3, 3, 3));
     }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]

@@ -1,4 +1,3 @@
-using System.Runtime.InteropServices;
 using MeshSim.FloorPlans.Geometry;
 
 namespace MeshSim.Propagation.Fields.Shadows;
@@ -20,27 +19,23 @@ internal sealed class RowSummer
 {
     private readonly ShadowScene scene;
     private readonly GridFrame frame;
-    private readonly int pitch;
-    private readonly int[]?[] cells;
-    private readonly bool[] isTouched;
+    private readonly int padded;
+    private readonly StripChannel?[] channels;
     private readonly float[] lossesDb, alongX, squaredAlongX, inverses;
-    private readonly FloorTerm.Scratch floors;
-    private readonly List<ActiveLine>?[] active;
-    private readonly List<(int Line, uint Rows)> doubts = [];
+    private readonly RowGeometry[] rows = new RowGeometry[ShadowLines.StripRows];
+    private readonly FloorTerm.Scratch[] floors = new FloorTerm.Scratch[ShadowLines.StripRows];
+    private readonly int[] starts = new int[ShadowLines.StripRows];
+    private readonly FloorRows floorRows;
 
     public RowSummer(ShadowScene scene)
     {
         this.scene = scene;
         frame = scene.Frame;
-        int padded = (frame.Columns + WideRowKernel.Lanes - 1) / WideRowKernel.Lanes * WideRowKernel.Lanes;
-
-        // A vector of cells beyond the last column, and no two rows of a strip at the same place of a 4 KB page.
-        pitch = padded + 24;
-        floors = new(scene.Floors);
-        cells = new int[scene.Channels.Count][];
-        active = new List<ActiveLine>[scene.Channels.Count];
-        isTouched = new bool[scene.Channels.Count];
-        (lossesDb, alongX, squaredAlongX, inverses) = (new float[padded], new float[padded], new float[padded], new float[padded]);
+        padded = (frame.Columns + WideRowKernel.Lanes - 1) / WideRowKernel.Lanes * WideRowKernel.Lanes;
+        floorRows = new(scene.Floors);
+        channels = new StripChannel[scene.Channels.Count];
+        (alongX, squaredAlongX) = (new float[padded], new float[padded]);
+        (lossesDb, inverses) = (new float[padded * ShadowLines.StripRows], new float[padded * ShadowLines.StripRows]);
     }
 
     /// <summary>Sums a range of strips.</summary>
@@ -53,21 +48,21 @@ internal sealed class RowSummer
             (alongX[column], squaredAlongX[column]) = ((float)metres, (float)(metres * metres));
         }
 
-        scene.Floors.Start(shadows.Transmitter, floors);
-        foreach (List<ActiveLine>? lines in active) lines?.Clear();
+        floorRows.Start(shadows.Transmitter);
+        foreach (StripChannel? channel in channels) channel?.Clear();
         for (int strip = 0; strip < firstStrip; strip++) Activate(shadows, strip, firstStrip * ShadowLines.StripRows);
         for (int strip = firstStrip; strip < endStrip; strip++)
         {
-            int firstRow = strip * ShadowLines.StripRows, endRow = Math.Min(frame.Rows, firstRow + ShadowLines.StripRows);
+            int firstRow = strip * ShadowLines.StripRows, count = Math.Min(frame.Rows - firstRow, ShadowLines.StripRows);
             Activate(shadows, strip, firstRow);
             Scatter(shadows, strip, firstRow);
-            for (int row = firstRow; row < endRow; row++)
+            for (int lane = 0; lane < count; lane++) Prepare(shadows.Transmitter, firstRow + lane, lane);
+            SumWalls(shadows, firstRow, count);
+            for (int lane = 0; lane < count; lane++)
             {
-                SumRow(shadows, row, row - firstRow);
-                taker.Take(row, lossesDb.AsSpan(0, frame.Columns));
+                Finish(shadows.Transmitter, lane);
+                taker.Take(firstRow + lane, Row(lossesDb, lane)[..frame.Columns]);
             }
-
-            Array.Clear(isTouched);
         }
     }
 
@@ -77,127 +72,94 @@ internal sealed class RowSummer
         for (int line = shadows.FirstLine(strip); line >= 0; line = shadows.NextLine(line))
         {
             ref readonly ShadowLine border = ref lines[line];
-            if (border.Last >= firstRow) (active[border.Channel] ??= []).Add(new(border.Alpha, border.Beta, border.First, border.Last, border.Jump, line));
+            if (border.Last >= firstRow) Channel(border.Channel).Activate(ActiveLine.Of(border, line, frame.Columns));
         }
     }
 
-    private Span<int> CellsOf(int channel)
-    {
-        isTouched[channel] = true;
-        return cells[channel] ??= new int[ScatterKernel.CellCount(pitch)];
-    }
+    private StripChannel Channel(int channel) => channels[channel] ??= new(padded);
+
+    private Span<float> Row(float[] ofStrip, int lane) => ofStrip.AsSpan(lane * padded, padded);
 
     private void Scatter(ShadowLines shadows, int strip, int firstRow)
     {
-        for (int channel = 0; channel < active.Length; channel++)
-        {
-            if (active[channel] is not { Count: > 0 } lines) continue;
-            int kept = ScatterKernel.Scatter(CellsOf(channel), new(pitch, frame.Columns, firstRow), CollectionsMarshal.AsSpan(lines), doubts);
-            foreach ((int line, uint rows) in doubts)
-            {
-                for (uint left = rows; left != 0; left &= left - 1)
-                    Decide(shadows, line, firstRow, System.Numerics.BitOperations.TrailingZeroCount(left));
-            }
-
-            CollectionsMarshal.SetCount(lines, kept);
-        }
-
+        foreach (StripChannel? channel in channels) channel?.Scatter(shadows, firstRow);
         ReadOnlySpan<ShadowStep> steps = shadows.Steps;
         for (int index = shadows.FirstStep(strip); index >= 0; index = shadows.NextStep(index))
-            CellsOf(steps[index].Channel)[((steps[index].Row - firstRow) * pitch) + steps[index].Column] += steps[index].Jump;
+            Channel(steps[index].Channel).Add(steps[index].Row - firstRow, steps[index].Column, steps[index].Jump);
     }
 
-    private void Decide(ShadowLines shadows, int index, int firstRow, int lane)
+    // A way round asks for the whole sum of walls before any floor is added to it.
+    private void Prepare(Position transmitter, int row, int lane)
     {
-        ref readonly ShadowLine line = ref shadows.Lines[index];
-        (int column, int tieJump, bool isTie) = shadows.Decide(index, firstRow + lane);
-        Span<int> row = CellsOf(line.Channel).Slice(lane * pitch, pitch);
-        if (isTie)
-        {
-            row[column] += tieJump;
-            row[column + 1] += line.Jump - tieJump;
-        }
-        else
-        {
-            row[column] += line.Jump;
-        }
-    }
-
-    private void SumRow(ShadowLines shadows, int row, int lane)
-    {
-        Position transmitter = shadows.Transmitter;
+        FloorTerm.Scratch ofRow = floors[lane] = floorRows.At(transmitter, row);
         double dy = Lattice.ToMetres((long)frame.At(0, row).Y - transmitter.Plan.Y), dz = Lattice.ToMetres((long)frame.Z - transmitter.Z);
-        var geometry = new RowGeometry((float)((dy * dy) + (dz * dz)), (float)dy);
-        scene.Floors.FindRuns(transmitter, row, floors);
-
-        Span<int> first = CellsOf(0).Slice(lane * pitch, pitch);
+        rows[lane] = new((float)((dy * dy) + (dz * dz)), (float)dy, scene.Distance.GoesRound ? WholeRowsDb(ofRow) : 0);
         if (!scene.Distance.GoesRound)
-            foreach (AmountRun run in floors.Amounts) AddRun(first, run);
+            foreach (AmountRun run in ofRow.Amounts) AddRun(lane, run);
         foreach ((ObjectShadows shadow, int amount) in scene.Objects)
         {
             (int from, int to) = shadow.Run(transmitter, row);
-            if (from <= to) AddRun(first, new(from, to, amount));
-        }
-
-        SumWalls(shadows, row, lane, geometry, scene.Distance.GoesRound ? AddWholeRows(scene.Distance) : scene.Distance);
-        if (scene.Distance.GoesRound) AddPartRows();
-        if (floors.Angles.Count == 0) return;
-
-        if (scene.Channels.Count == 1) RowKernel.InvertSquares(inverses, squaredAlongX, geometry);
-        foreach (FloorRun run in floors.Angles)
-        {
-            int length = run.Last - run.First + 1;
-            Span<float> ofRun = lossesDb.AsSpan(run.First, length);
-            RowKernel.AddFloor(ofRun, inverses.AsSpan(run.First, length), (float)(dz * dz), run.Share, run.Table);
+            if (from <= to) AddRun(lane, new(from, to, amount));
         }
     }
 
-    // A way round asks for the whole sum of walls before anything is added to it.
-    private void SumWalls(ShadowLines shadows, int row, int lane, RowGeometry geometry, DistanceLaw law)
+    // Rows beyond the last one of the grid are summed too: nothing changes in them, and nobody takes them.
+    private void SumWalls(ShadowLines shadows, int firstRow, int count)
     {
-        Span<int> first = CellsOf(0).Slice(lane * pitch, pitch);
-        int start = shadows.Base(0, row);
-        bool isConstant = scene.Channels.Count == 1, goesRoundLater = law.GoesRound && !isConstant;
-        if (goesRoundLater) RowKernel.Sum(lossesDb, first, start, law.DecibelsPerQuarter);
-        else if (WideRowKernel.IsSupported) WideRowKernel.SumWithDistance(lossesDb, first, start, squaredAlongX, geometry, law);
-        else RowKernel.SumWithDistance(lossesDb, first, start, squaredAlongX, geometry, law);
-        if (!isConstant) SumAngles(shadows, row, lane, geometry);
-        if (goesRoundLater && WideRowKernel.IsSupported) WideRowKernel.GoRound(lossesDb, squaredAlongX, geometry, law);
-        else if (goesRoundLater) RowKernel.GoRound(lossesDb, squaredAlongX, geometry, law);
+        SetStarts(shadows, 0, firstRow, count);
+        if (WideRowKernel.IsSupported) WideRowKernel.Sum(lossesDb, Channel(0).Cells, starts, scene.Distance.DecibelsPerQuarter);
+        else RowKernel.Sum(lossesDb, Channel(0).Cells, starts, scene.Distance.DecibelsPerQuarter);
+        if (channels.Length == 1) return;
+
+        for (int lane = 0; lane < count; lane++) RowKernel.InvertSquares(Row(inverses, lane), squaredAlongX, rows[lane]);
+        for (int channel = 1; channel < channels.Length; channel++)
+        {
+            SetStarts(shadows, channel, firstRow, count);
+            if (channels[channel] is not { IsTouched: true } && !starts.AsSpan().ContainsAnyExcept(0)) continue;
+            RowKernel.AddAtAngle(lossesDb, Channel(channel).Cells, starts, alongX, inverses, rows, scene.Channels.Angle(channel));
+        }
+    }
+
+    private void SetStarts(ShadowLines shadows, int channel, int firstRow, int count)
+    {
+        for (int lane = 0; lane < starts.Length; lane++)
+            starts[lane] = lane < count && shadows.IsUsed(channel) ? shadows.Base(channel, firstRow + lane) : 0;
+    }
+
+    private void Finish(Position transmitter, int lane)
+    {
+        Span<float> row = Row(lossesDb, lane);
+        if (WideRowKernel.IsSupported) WideRowKernel.Finish(row, squaredAlongX, rows[lane], scene.Distance);
+        else RowKernel.Finish(row, squaredAlongX, rows[lane], scene.Distance);
+        FloorTerm.Scratch ofRow = floors[lane];
+        if (scene.Distance.GoesRound)
+        {
+            foreach (AmountRun run in ofRow.Amounts)
+                if (!IsWholeRow(run)) RowKernel.Add(row[run.First..(run.Last + 1)], run.Amount * scene.Distance.DecibelsPerQuarter);
+        }
+
+        if (ofRow.Angles.Count == 0) return;
+        double dz = Lattice.ToMetres((long)frame.Z - transmitter.Z);
+        if (channels.Length == 1) RowKernel.InvertSquares(Row(inverses, lane), squaredAlongX, rows[lane]);
+        foreach (FloorRun run in ofRow.Angles)
+            RowKernel.AddFloor(row[run.First..(run.Last + 1)], Row(inverses, lane)[run.First..(run.Last + 1)], (float)(dz * dz), run.Share, run.Table);
     }
 
     // Floors of the same loss at every column cost no pass of their own.
-    private DistanceLaw AddWholeRows(DistanceLaw law)
+    private float WholeRowsDb(FloorTerm.Scratch ofRow)
     {
         float floorsDb = 0;
-        foreach (AmountRun run in floors.Amounts)
-            if (IsWholeRow(run)) floorsDb += run.Amount * law.DecibelsPerQuarter;
-        return law with { ConstantDb = law.ConstantDb + floorsDb };
-    }
-
-    private void AddPartRows()
-    {
-        foreach (AmountRun run in floors.Amounts)
-            if (!IsWholeRow(run)) RowKernel.Add(lossesDb.AsSpan(run.First, run.Last - run.First + 1), run.Amount * scene.Distance.DecibelsPerQuarter);
+        foreach (AmountRun run in ofRow.Amounts)
+            if (IsWholeRow(run)) floorsDb += run.Amount * scene.Distance.DecibelsPerQuarter;
+        return floorsDb;
     }
 
     private bool IsWholeRow(AmountRun run) => run.First == 0 && run.Last == frame.Columns - 1;
 
-    private void SumAngles(ShadowLines shadows, int row, int lane, RowGeometry geometry)
+    private void AddRun(int lane, AmountRun run)
     {
-        RowKernel.InvertSquares(inverses, squaredAlongX, geometry);
-        for (int channel = 1; channel < cells.Length; channel++)
-        {
-            int start = shadows.IsUsed(channel) ? shadows.Base(channel, row) : 0;
-            if (!isTouched[channel] && start == 0) continue;
-            Span<int> counts = CellsOf(channel).Slice(lane * pitch, pitch);
-            RowKernel.AddAtAngle(lossesDb, counts, start, alongX, inverses, geometry, scene.Channels.Angle(channel));
-        }
-    }
-
-    private static void AddRun(Span<int> row, AmountRun run)
-    {
-        row[run.First] += run.Amount;
-        row[run.Last + 1] -= run.Amount;
+        StripChannel changed = Channel(0);
+        changed.Add(lane, run.First, run.Amount);
+        changed.Add(lane, run.Last + 1, -run.Amount);
     }
 }

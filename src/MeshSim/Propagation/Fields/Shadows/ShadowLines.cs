@@ -21,7 +21,7 @@ internal readonly record struct ShadowLine(double Alpha, double Beta, int First,
 }
 
 /// <summary>A border parted into what lies in the grid and what lies left of it; what lies right of it matters to no point.</summary>
-/// <param name="Inside">The rows where it may lie in the grid.</param>
+/// <param name="Inside">The rows where it lies in the grid, with half a column to spare.</param>
 /// <param name="FirstAtLeft">First row where it lies left of the grid.</param>
 /// <param name="LastAtLeft">Last such row; before the first when there is none.</param>
 internal readonly record struct ClippedLine(ShadowLine Inside, int FirstAtLeft, int LastAtLeft);
@@ -43,6 +43,10 @@ internal readonly record struct ShadowStep(int Row, int Column, int Channel, int
 internal sealed class ShadowLines
 {
     private const int FewestLines = 256;
+
+    // Left of this no column is left of a border, and as far from the last column it is right of all: half a column to spare on
+    // either side, so rounding decides nothing.
+    private const double LeftSide = -0.5;
 
     private readonly int[] firstLineOfStrip, firstStepOfStrip;
     private readonly List<int> nextStep = [];
@@ -157,19 +161,18 @@ internal sealed class ShadowLines
         firstLineOfStrip[strip] = lineCount++;
     }
 
-    /// <summary>Parts a border into the rows where it may lie in the grid and those where it lies left of it.</summary>
+    /// <summary>Parts a border into the rows where it lies in the grid and those where it lies left of it.</summary>
     public static ClippedLine Clip(in ShadowLine line, int columns)
     {
         (int first, int last) = (line.First, line.Last);
         double atFirst = line.Alpha + (line.Beta * first), atLast = line.Alpha + (line.Beta * last);
-        if (first > last || (atFirst >= -1 && atFirst <= columns && atLast >= -1 && atLast <= columns)) return new(line, 0, -1);
-        if (line.Beta == 0) return line.Alpha < -1 ? new(line with { Last = first - 1 }, first, last) : new(line with { Last = first - 1 }, 0, -1);
+        double right = columns - LeftSide - 1;
+        if (first > last || (Math.Min(atFirst, atLast) >= LeftSide && Math.Max(atFirst, atLast) <= right)) return new(line, 0, -1);
+        if (line.Beta == 0) return line.Alpha < LeftSide ? new(line with { Last = first - 1 }, first, last) : new(line with { Last = first - 1 }, 0, -1);
 
-        // A column to spare on either side, so rounding decides nothing here.
-        double perColumn = 1 / line.Beta;
-        double atLeft = (-1 - line.Alpha) * perColumn, atRight = (columns - line.Alpha) * perColumn;
-        int inFirst = Math.Max(first, ToRow(Math.Floor(Math.Min(atLeft, atRight))));
-        int inLast = Math.Min(last, ToRow(Math.Ceiling(Math.Max(atLeft, atRight))));
+        double perColumn = 1 / line.Beta, atLeft = (LeftSide - line.Alpha) * perColumn, atRight = (right - line.Alpha) * perColumn;
+        int inFirst = Math.Max(first, ToRow(Math.Ceiling(Math.Min(atLeft, atRight))));
+        int inLast = Math.Min(last, ToRow(Math.Floor(Math.Max(atLeft, atRight))));
         ShadowLine inside = line with { First = inFirst, Last = inLast };
         return line.Beta > 0
             ? new(inside, first, Math.Min(last, inFirst - 1))
@@ -209,8 +212,8 @@ internal sealed class ShadowLines
     {
         ShadowLine border = lines[line];
         double place = border.Alpha + (border.Beta * row);
-        if (!(place > -0.5)) return (0, 0, false);
-        if (place > frame.Columns - 0.5) return (frame.Columns, 0, false);
+        if (!(place > LeftSide)) return (0, 0, false);
+        if (place > frame.Columns - LeftSide - 1) return (frame.Columns, 0, false);
 
         int column = (int)Math.Round(place);
         int side = SideOf(origins[line], frame.At(column, row));

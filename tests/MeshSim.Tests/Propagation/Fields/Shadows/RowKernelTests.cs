@@ -6,71 +6,76 @@ namespace MeshSim.Tests.Propagation.Fields.Shadows;
 
 public sealed class RowKernelTests
 {
-    private const int Columns = 64, Spare = 24;
+    private const int Columns = 64, Rows = ShadowLines.StripRows;
     private const float ShortestSquare = 0.01f, UnitDb = 0.00025f;
 
     private static readonly Gen<Case> Cases = Gen.Select(
-        Gen.Int[-400_000, 400_000].Array[Columns], Gen.Float[0.0001f, 400], Gen.Double[1.2, 6], Gen.Double[Detour.ExtraDb.Min, Detour.ExtraDb.Max], Gen.Bool,
+        Gen.Int[-400_000, 400_000].Array[Rows * Columns], Gen.Float[0.0001f, 400], Gen.Double[1.2, 6], Gen.Double[Detour.ExtraDb.Min, Detour.ExtraDb.Max], Gen.Bool,
         (jumps, rest, exponent, extraDb, goesRound) => new Case(jumps, rest, exponent, goesRound ? extraDb : null));
 
-    private delegate void Pass(Span<float> lossesDb, Span<int> cells, int start, ReadOnlySpan<float> squares, RowGeometry row, DistanceLaw law);
+    private delegate void SumPass(Span<float> lossesDb, Span<int> cells, ReadOnlySpan<int> starts, float decibelsPerQuarter);
 
     private delegate void LastPass(Span<float> lossesDb, ReadOnlySpan<float> squares, RowGeometry row, DistanceLaw law);
 
     [Fact]
-    public void Sums_distance_and_way_round_are_what_the_formulas_say() => Cases.Sample(of => Check(of, RowKernel.SumWithDistance, RowKernel.GoRound));
+    public void Sums_distance_and_way_round_are_what_the_formulas_say() => Cases.Sample(of => Check(of, RowKernel.Sum, RowKernel.Finish));
 
     [Fact]
     public void Sixteen_columns_at_a_time_are_what_the_formulas_say()
     {
         Assert.SkipUnless(WideRowKernel.IsSupported, "skipped: the processor has no vectors of sixteen numbers");
-        Cases.Sample(of => Check(of, WideRowKernel.SumWithDistance, WideRowKernel.GoRound));
+        Cases.Sample(of => Check(of, WideRowKernel.Sum, WideRowKernel.Finish));
     }
 
-    private static void Check(Case of, Pass pass, LastPass lastPass)
+    private static void Check(Case of, SumPass sum, LastPass finish)
     {
-        int[] sums = of.Sums(), cells = [.. of.Cells(sums), .. new int[Spare]];
-        float[] squares = [.. Enumerable.Range(0, Columns).Select(column => column * 0.05f * column * 0.05f)], lossesDb = new float[Columns];
-        pass(lossesDb, cells, of.Start, squares, new(of.Rest, 0), of.Law);
-        Compare(lossesDb);
+        int[] cells = new StripCells(Columns).All.ToArray();
+        for (int row = 0; row < Rows; row++)
+            for (int column = 0; column < Columns; column++) cells[(column * Rows) + row] = of.Change(row, column);
+        float[] squares = [.. Enumerable.Range(0, Columns).Select(column => column * 0.05f * column * 0.05f)], lossesDb = new float[Rows * Columns];
+        sum(lossesDb, cells, [.. Enumerable.Range(0, Rows).Select(of.Start)], UnitDb);
         cells.Should().OnlyContain(cell => cell == 0, "each strip starts with empty rows");
-
-        if (of.ExtraDb is null) return;
-        for (int i = 0; i < Columns; i++) lossesDb[i] = sums[i] * UnitDb;
-        lastPass(lossesDb, squares, new(of.Rest, 0), of.Law);
-        Compare(lossesDb);
-
-        void Compare(float[] actualDb)
+        for (int row = 0; row < Rows; row++)
         {
-            for (int i = 0; i < Columns; i++) ((double)actualDb[i]).Should().BeApproximately(of.LossDb(sums[i], squares[i]), FieldOracle.SinglePrecisionDb);
+            Span<float> ofRow = lossesDb.AsSpan(row * Columns, Columns);
+            for (int column = 0; column < Columns; column++) ofRow[column].Should().Be(of.Sums[row][column] * UnitDb);
+            finish(ofRow, squares, new(of.Rest, 0, Case.FloorsDb), of.Law);
+            for (int column = 0; column < Columns; column++)
+                ((double)ofRow[column]).Should().BeApproximately(of.LossDb(of.Sums[row][column], squares[column]), FieldOracle.SinglePrecisionDb);
         }
     }
 
     private sealed record Case(int[] Jumps, float Rest, double Exponent, double? ExtraDb)
     {
+        public const float FloorsDb = 7;
+
         private const double OneMetreDb = 40.2;
 
-        public int Start { get; } = Math.Abs(Jumps[0]);
+        /// <summary>Sums along each row, none below 0 as those of walls are.</summary>
+        public int[][] Sums { get; } = [.. Jumps.Chunk(Columns).Select(SumsOf)];
 
         public DistanceLaw Law => new(
             (float)(OneMetreDb + NoWallDb), (float)(5 * Exponent * Math.Log10(2)), ShortestSquare, UnitDb, ExtraDb is not null, (float)(ExtraDb ?? 0));
 
         private double NoWallDb => ExtraDb is { } extraDb ? 10 * Math.Log10(1 + Math.Pow(10, -extraDb / 10)) : 0;
 
-        /// <summary>Sums along the row, none below 0 as those of walls are.</summary>
-        public int[] Sums()
-        {
-            var sums = new int[Columns];
-            for (int i = 0, sum = Start; i < Columns; i++) sums[i] = sum = Math.Max(0, sum + (i % 3 == 0 ? Jumps[i] : 0));
-            return sums;
-        }
+        public int Start(int row) => StartOf(Jumps[row * Columns]);
 
-        public IEnumerable<int> Cells(int[] sums) => sums.Select((sum, i) => sum - (i == 0 ? Start : sums[i - 1]));
+        public int Change(int row, int column) => Sums[row][column] - (column == 0 ? Start(row) : Sums[row][column - 1]);
 
         public double LossDb(int sum, double square)
         {
             double wallsDb = sum * (double)UnitDb;
-            return OneMetreDb + (5 * Exponent * Math.Log10(Math.Max(ShortestSquare, square + (double)Rest))) + (ExtraDb is { } extraDb ? Detour.LossDb(wallsDb, extraDb) : wallsDb);
+            return OneMetreDb + FloorsDb + (5 * Exponent * Math.Log10(Math.Max(ShortestSquare, square + (double)Rest))) + (ExtraDb is { } extraDb ? Detour.LossDb(wallsDb, extraDb) : wallsDb);
+        }
+
+        private static int StartOf(int jump) => Math.Abs(jump);
+
+        private static int[] SumsOf(int[] jumps)
+        {
+            var sums = new int[jumps.Length];
+            for (int i = 0, sum = StartOf(jumps[0]); i < sums.Length; i++) sums[i] = sum = Math.Max(0, sum + (i % 3 == 0 ? jumps[i] : 0));
+            return sums;
         }
     }
 }
