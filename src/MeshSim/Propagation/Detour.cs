@@ -18,11 +18,7 @@ public static class Detour
     /// <summary>What walls cost once power may go round them: their sum while that is small, never more than about the way round.</summary>
     /// <param name="wallsDb">Everything met on the straight way within storeys, added up, dB.</param>
     /// <param name="extraDb">What the way round costs, dB.</param>
-    public static double LossDb(double wallsDb, double extraDb)
-    {
-        double round = Math.Pow(10, -extraDb / 10);
-        return -10 * Math.Log10((Math.Pow(10, -wallsDb / 10) + round) / (1 + round));
-    }
+    public static double LossDb(double wallsDb, double extraDb) => new WayRound(extraDb).LossDb(wallsDb);
 
     /// <summary>By how much <see cref="LossDb"/> grows with what the way round costs.</summary>
     /// <param name="wallsDb">As there, dB.</param>
@@ -41,4 +37,14 @@ public static class Detour
         double straight = Math.Pow(10, -wallsDb / 10);
         return straight / (straight + Math.Pow(10, -extraDb / 10));
     }
+}
+
+/// <summary>A way round of one cost: its power is worked out once for all paths.</summary>
+/// <param name="extraDb">What it costs, dB.</param>
+internal readonly struct WayRound(double extraDb)
+{
+    private readonly double power = Math.Pow(10, -extraDb / 10);
+
+    /// <summary>As <see cref="Detour.LossDb"/>.</summary>
+    public double LossDb(double wallsDb) => wallsDb == 0 ? 0 : -10 * Math.Log10((Math.Pow(10, -wallsDb / 10) + power) / (1 + power));
 }

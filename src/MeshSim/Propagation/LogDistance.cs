@@ -24,6 +24,7 @@ public sealed class LogDistance : IPathLossModel
     private readonly LossCurve[] curves;
     private readonly double lossAtOneMetreDb, decibelsPerDecade;
     private readonly double? detourDb;
+    private readonly WayRound? wayRound;
     private readonly Lazy<PathLossPairs> pairs;
 
     /// <summary>Makes up the model.</summary>
@@ -44,6 +45,7 @@ public sealed class LogDistance : IPathLossModel
     {
         decibelsPerDecade = 10 * Exponent.Check(exponent);
         this.detourDb = detourDb is { } extraDb ? Detour.ExtraDb.Check(extraDb) : null;
+        wayRound = detourDb is { } roundDb ? new(roundDb) : null;
         lossAtOneMetreDb = FreeSpace.LossDb(1, frequency.Megahertz);
         this.plan = plan;
         tracer = new(plan);
@@ -106,7 +108,7 @@ public sealed class LogDistance : IPathLossModel
     private double TotalDb(Position from, Position to, LossSum sum) =>
         DistanceLossDb(from.DistanceMetresTo(to)) + WallsDb(sum.OthersDb) + (Cost231.FloorShare(sum.Floors) * sum.FloorsDb);
 
-    private double WallsDb(double sumDb) => detourDb is { } extraDb ? Detour.LossDb(sumDb, extraDb) : sumDb;
+    private double WallsDb(double sumDb) => wayRound is { } round ? round.LossDb(sumDb) : sumDb;
 
     private double DistanceLossDb(double distanceMetres) =>
         lossAtOneMetreDb + (decibelsPerDecade * Math.Log10(Math.Max(distanceMetres, FreeSpace.DistanceMetres.Min)));

@@ -53,7 +53,7 @@ internal static class WideRowKernel
         ref float to = ref MemoryMarshal.GetReference(lossesDb);
         ref float square = ref MemoryMarshal.GetReference(squaredAlongX);
         var air = new Air(law, row);
-        var round = new WayRound(law);
+        var round = new Round(law);
         for (int i = 0; i < lossesDb.Length; i += Lanes)
         {
             Vector512<float> wallsDb = Vector512.LoadUnsafe(ref to, (nuint)i), squareMetres = Vector512.LoadUnsafe(ref square, (nuint)i);
@@ -124,7 +124,7 @@ internal static class WideRowKernel
     }
 
     // What walls cost: the loss of two ways whose powers add, dB: min(a, b) − 10 lg(1 + 10^(−|a − b| / 10)).
-    private readonly struct WayRound(DistanceLaw law)
+    private readonly struct Round(DistanceLaw law)
     {
         private readonly Vector512<float> constants = Vector512.Create(Savings.Coefficients[0]), linear = Vector512.Create(Savings.Coefficients[1]);
         private readonly Vector512<float> squares = Vector512.Create(Savings.Coefficients[2]), cubes = Vector512.Create(Savings.Coefficients[3]);
