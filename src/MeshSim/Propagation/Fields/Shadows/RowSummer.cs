@@ -68,12 +68,10 @@ internal sealed class RowSummer
 
     private void Activate(ShadowLines shadows, int strip, int firstRow)
     {
-        ReadOnlySpan<ShadowLine> lines = shadows.Lines;
-        for (int line = shadows.FirstLine(strip); line >= 0; line = shadows.NextLine(line))
-        {
-            ref readonly ShadowLine border = ref lines[line];
-            if (border.Last >= firstRow) Channel(border.Channel).Activate(ActiveLine.Of(border, line, frame.Columns));
-        }
+        ReadOnlySpan<ActiveLine> lines = shadows.Lines;
+        ReadOnlySpan<LineRest> rests = shadows.Rests;
+        foreach (int line in shadows.LinesOf(strip))
+            if (lines[line].Last >= firstRow) Channel(channels.Length == 1 ? 0 : rests[line].Channel).Activate(lines[line]);
     }
 
     private StripChannel Channel(int channel) => channels[channel] ??= new(padded);

@@ -18,13 +18,14 @@ internal readonly record struct ActiveLine(double Alpha, double Beta, int Last, 
 
     /// <summary>Of a border.</summary>
     /// <param name="line">The border.</param>
+    /// <param name="jump">Value on the right less value on the left.</param>
     /// <param name="index">Which of all borders.</param>
     /// <param name="columns">Number of columns.</param>
-    public static ActiveLine Of(in ShadowLine line, int index, int columns)
+    public static ActiveLine Of(in ShadowLine line, int jump, int index, int columns)
     {
         // Inside the grid all terms stay below columns + 8 |slope|, and each of the few roundings costs 2^-24 of that.
         float doubt = (columns + (ShadowLines.StripRows * (float)Math.Abs(line.Beta))) * Rounding;
-        return new(line.Alpha, line.Beta, line.Last, line.Jump, index, 0.5f - doubt);
+        return new(line.Alpha, line.Beta, line.Last, jump, index, 0.5f - doubt);
     }
 
     /// <summary>Whether it meets no more than two neighbouring columns in a strip.</summary>
@@ -45,11 +46,11 @@ internal static class ScatterKernel
     /// <param name="firstRow">First row of the strip.</param>
     /// <param name="lines">The borders that reach it; those that reach the next strip move to the front.</param>
     /// <param name="begun">How many of them, at the front, cover the first row.</param>
-    /// <param name="shadows">All borders.</param>
+    /// <param name="rests">The rest of all borders.</param>
     /// <param name="doubts">Added to: the borders left out somewhere.</param>
     /// <returns>How many reach the next strip.</returns>
     [MethodImpl(MethodImplOptions.NoInlining)]
-    public static int Scatter(StripCells cells, int firstRow, Span<ActiveLine> lines, int begun, ShadowLines shadows, List<DoubtfulRows> doubts)
+    public static int Scatter(StripCells cells, int firstRow, Span<ActiveLine> lines, int begun, ReadOnlySpan<LineRest> rests, List<DoubtfulRows> doubts)
     {
         int lastRow = firstRow + ShadowLines.StripRows - 1;
         double row = firstRow;
@@ -59,11 +60,18 @@ internal static class ScatterKernel
         for (; Unsafe.IsAddressLessThan(ref line, ref end); line = ref Unsafe.Add(ref line, 1))
         {
             Vector256<float> place = PlacesOf(ref line, row), nearest = Vector256.Round(place);
+            Vector256<int> at = CellsOf(nearest), isSure = SureRows(place, nearest, line.SurePart);
             bool isWhole = line.Last >= lastRow && Unsafe.IsAddressLessThan(ref line, ref fresh);
-            if (isWhole && !Vector256.GreaterThanAny(Vector256.Abs(place - nearest), Vector256.Create(line.SurePart)))
-                AddAt(ref cell, CellsOf(nearest), line.Jump);
-            else
-                AddPartly(cells, firstRow, in line, shadows, doubts);
+            if (!isWhole || isSure != Vector256<int>.AllBitsSet)
+            {
+                int firstCovered = Unsafe.IsAddressLessThan(ref line, ref fresh) ? firstRow : rests[line.Index].First;
+                Vector256<int> isCovered = Covered(firstRow, firstCovered, line.Last), spare = Vector256.Create(cells.SpareOf(line.Index)) + Vector256<int>.Indices;
+                uint doubtful = Vector256.AndNot(isCovered, isSure).ExtractMostSignificantBits();
+                if (doubtful != 0) doubts.Add(new(line.Index, doubtful));
+                at = Vector256.ConditionalSelect(isCovered & isSure, at, spare);
+            }
+
+            AddAt(ref cell, at, line.Jump);
             kept = ref Keep(ref kept, ref line, lastRow);
         }
 
@@ -72,7 +80,7 @@ internal static class ScatterKernel
 
     /// <summary>As <see cref="Scatter"/>, of steep borders: all rows change in two neighbouring columns.</summary>
     [MethodImpl(MethodImplOptions.NoInlining)]
-    public static int ScatterSteep(StripCells cells, int firstRow, Span<ActiveLine> lines, int begun, ShadowLines shadows, List<DoubtfulRows> doubts)
+    public static int ScatterSteep(StripCells cells, int firstRow, Span<ActiveLine> lines, int begun, ReadOnlySpan<LineRest> rests, List<DoubtfulRows> doubts)
     {
         int lastRow = firstRow + ShadowLines.StripRows - 1;
         double row = firstRow;
@@ -82,9 +90,9 @@ internal static class ScatterKernel
         for (; Unsafe.IsAddressLessThan(ref line, ref end); line = ref Unsafe.Add(ref line, 1))
         {
             Vector256<float> place = PlacesOf(ref line, row), nearest = Vector256.Round(place);
-            int firstCovered = Unsafe.IsAddressLessThan(ref line, ref fresh) ? firstRow : shadows.Lines[line.Index].First;
+            int firstCovered = Unsafe.IsAddressLessThan(ref line, ref fresh) ? firstRow : rests[line.Index].First;
             Vector256<int> isChanged = Covered(firstRow, firstCovered, line.Last);
-            Vector256<int> isSure = Vector256.LessThanOrEqual(Vector256.Abs(place - nearest), Vector256.Create(line.SurePart)).AsInt32();
+            Vector256<int> isSure = SureRows(place, nearest, line.SurePart);
             if (Vector256.AndNot(isChanged, isSure) != Vector256<int>.Zero)
             {
                 doubts.Add(new(line.Index, Vector256.AndNot(isChanged, isSure).ExtractMostSignificantBits()));
@@ -125,18 +133,10 @@ internal static class ScatterKernel
         return ref Unsafe.Add(ref kept, count);
     }
 
-    // Where a border begins or ends in the strip, or rounding might decide.
-    [MethodImpl(MethodImplOptions.NoInlining)]
-    private static void AddPartly(StripCells cells, int firstRow, ref readonly ActiveLine line, ShadowLines shadows, List<DoubtfulRows> doubts)
-    {
-        Vector256<float> place = PlacesOf(in line, firstRow), nearest = Vector256.Round(place);
-        Vector256<int> isCovered = Covered(firstRow, shadows.Lines[line.Index].First, line.Last);
-        Vector256<int> isSure = Vector256.LessThanOrEqual(Vector256.Abs(place - nearest), Vector256.Create(line.SurePart)).AsInt32();
-        uint doubtful = Vector256.AndNot(isCovered, isSure).ExtractMostSignificantBits();
-        if (doubtful != 0) doubts.Add(new(line.Index, doubtful));
-        Vector256<int> spare = Vector256.Create(cells.SpareOf(line.Index)) + Vector256<int>.Indices;
-        AddAt(ref MemoryMarshal.GetReference(cells.All), Vector256.ConditionalSelect(isCovered & isSure, CellsOf(nearest), spare), line.Jump);
-    }
+    // All bits set in the rows in which rounding cannot decide.
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static Vector256<int> SureRows(Vector256<float> place, Vector256<float> nearest, float surePart) =>
+        Vector256.LessThanOrEqual(Vector256.Abs(place - nearest), Vector256.Create(surePart)).AsInt32();
 
     // All bits set in the rows from one to another.
     [MethodImpl(MethodImplOptions.AggressiveInlining)]

@@ -4,21 +4,14 @@ using MeshSim.FloorPlans.Geometry;
 namespace MeshSim.Propagation.Fields.Shadows;
 
 /// <summary>
-/// A straight border across which a sum changes: on every row from <see cref="First"/> to <see cref="Last"/> it lies at the
-/// column coordinate Alpha + Beta · row.
+/// A straight border across which a sum changes: on every row from the first to the last it lies at the column coordinate
+/// Alpha + Beta · row.
 /// </summary>
 /// <param name="Alpha">Column coordinate on row 0.</param>
 /// <param name="Beta">Change of it from row to row.</param>
 /// <param name="First">First row.</param>
 /// <param name="Last">Last row.</param>
-internal readonly record struct ShadowLine(double Alpha, double Beta, int First, int Last)
-{
-    /// <summary>Value on the right less value on the left.</summary>
-    public int Jump { get; init; }
-
-    /// <summary>Of which channel.</summary>
-    public int Channel { get; init; }
-}
+internal readonly record struct ShadowLine(double Alpha, double Beta, int First, int Last);
 
 /// <summary>A border parted into what lies in the grid and what lies left of it; what lies right of it matters to no point.</summary>
 /// <param name="Inside">The rows where it lies in the grid, with half a column to spare.</param>
@@ -32,6 +25,12 @@ internal readonly record struct ClippedLine(ShadowLine Inside, int FirstAtLeft, 
 /// <param name="Scale">By how much the image is enlarged about the transmitter.</param>
 /// <param name="TieJump">Value at a grid point exactly on the border less value on the left.</param>
 internal readonly record struct LineOrigin(PlanPoint A, PlanPoint B, Scale Scale, int TieJump);
+
+/// <summary>What of a border is not asked for in every strip.</summary>
+/// <param name="Origin">Where it comes from.</param>
+/// <param name="First">Its first row.</param>
+/// <param name="Channel">Of which channel.</param>
+internal readonly record struct LineRest(LineOrigin Origin, int First, int Channel);
 
 /// <summary>A change of a sum from one column of one row on.</summary>
 internal readonly record struct ShadowStep(int Row, int Column, int Channel, int Jump);
@@ -48,16 +47,16 @@ internal sealed class ShadowLines
     // either side, so rounding decides nothing.
     private const double LeftSide = -0.5;
 
-    private readonly int[] firstLineOfStrip, firstStepOfStrip;
+    private readonly int[] firstStepOfStrip, endOfStrip;
     private readonly List<int> nextStep = [];
     private readonly List<ShadowStep> steps = [];
     private readonly int[] bases;
     private readonly bool[] isUsed;
     private readonly int channelCount;
     private readonly GridFrame frame;
-    private ShadowLine[] lines = new ShadowLine[FewestLines];
-    private LineOrigin[] origins = new LineOrigin[FewestLines];
-    private int[] nextLine = new int[FewestLines];
+    private ActiveLine[] lines = new ActiveLine[FewestLines];
+    private LineRest[] rests = new LineRest[FewestLines];
+    private int[] byStrip = new int[FewestLines];
     private int lineCount;
 
     public ShadowLines(GridFrame frame, int channelCount)
@@ -65,7 +64,7 @@ internal sealed class ShadowLines
         this.frame = frame;
         this.channelCount = channelCount;
         int strips = StripCount(frame.Rows);
-        (firstLineOfStrip, firstStepOfStrip) = (new int[strips], new int[strips]);
+        (endOfStrip, firstStepOfStrip) = (new int[strips], new int[strips]);
         bases = new int[channelCount * (frame.Rows + 1)];
         isUsed = new bool[channelCount];
     }
@@ -75,15 +74,18 @@ internal sealed class ShadowLines
 
     public Position Transmitter { get; private set; }
 
-    public ReadOnlySpan<ShadowLine> Lines => lines.AsSpan(0, lineCount);
+    /// <summary>All borders as strips ask for them.</summary>
+    public ReadOnlySpan<ActiveLine> Lines => lines.AsSpan(0, lineCount);
+
+    /// <summary>The rest of each border.</summary>
+    public ReadOnlySpan<LineRest> Rests => rests.AsSpan(0, lineCount);
 
     public ReadOnlySpan<ShadowStep> Steps => CollectionsMarshal.AsSpan(steps);
 
     public static int StripCount(int rows) => (rows + StripRows - 1) / StripRows;
 
-    public int FirstLine(int strip) => firstLineOfStrip[strip];
-
-    public int NextLine(int line) => nextLine[line];
+    /// <summary>The borders that begin in a strip, in the order in which they were added; after <see cref="Finish"/>.</summary>
+    public ReadOnlySpan<int> LinesOf(int strip) => byStrip.AsSpan((strip == 0 ? 0 : endOfStrip[strip - 1])..endOfStrip[strip]);
 
     public int FirstStep(int strip) => firstStepOfStrip[strip];
 
@@ -101,16 +103,17 @@ internal sealed class ShadowLines
         lineCount = 0;
         steps.Clear();
         nextStep.Clear();
-        Array.Fill(firstLineOfStrip, -1);
+        Array.Clear(endOfStrip);
         Array.Fill(firstStepOfStrip, -1);
         for (int channel = 0; channel < channelCount; channel++)
             if (isUsed[channel]) bases.AsSpan(channel * (frame.Rows + 1), frame.Rows + 1).Clear();
         Array.Clear(isUsed);
     }
 
-    /// <summary>Turns the changes of the base from row to row into values.</summary>
+    /// <summary>Sorts the borders, and turns the changes of the base from row to row into values.</summary>
     public void Finish()
     {
+        SortByStrip();
         for (int channel = 0; channel < channelCount; channel++)
         {
             if (!isUsed[channel]) continue;
@@ -140,12 +143,6 @@ internal sealed class ShadowLines
         steps.Add(new(row, Math.Max(0, column), channel, amount));
     }
 
-    /// <summary>Adds a border. Where it has left the grid to the left it goes to the base, where to the right it goes away.</summary>
-    public void AddLine(in ShadowLine line, in LineOrigin origin)
-    {
-        if (line.Jump != 0 || origin.TieJump != 0) Add(Clip(line, frame.Columns), line.Channel, line.Jump, origin);
-    }
-
     /// <summary>Adds a border that has been parted before.</summary>
     public void Add(in ClippedLine clipped, int channel, int jump, in LineOrigin origin)
     {
@@ -153,12 +150,10 @@ internal sealed class ShadowLines
         if (clipped.Inside.First > clipped.Inside.Last) return;
 
         isUsed[channel] = true;
-        int strip = clipped.Inside.First / StripRows;
         if (lineCount == lines.Length) Grow();
-        nextLine[lineCount] = firstLineOfStrip[strip];
-        lines[lineCount] = clipped.Inside with { Channel = channel, Jump = jump };
-        origins[lineCount] = origin;
-        firstLineOfStrip[strip] = lineCount++;
+        lines[lineCount] = ActiveLine.Of(clipped.Inside, jump, lineCount, frame.Columns);
+        rests[lineCount++] = new(origin, clipped.Inside.First, channel);
+        endOfStrip[clipped.Inside.First / StripRows]++;
     }
 
     /// <summary>Parts a border into the rows where it lies in the grid and those where it lies left of it.</summary>
@@ -182,8 +177,16 @@ internal sealed class ShadowLines
     private void Grow()
     {
         Array.Resize(ref lines, 2 * lineCount);
-        Array.Resize(ref origins, 2 * lineCount);
-        Array.Resize(ref nextLine, 2 * lineCount);
+        Array.Resize(ref rests, 2 * lineCount);
+        byStrip = new int[2 * lineCount];
+    }
+
+    // By counting: from how many begin in each strip to where each strip ends.
+    private void SortByStrip()
+    {
+        int start = 0;
+        foreach (ref int end in endOfStrip.AsSpan()) (end, start) = (start, start + end);
+        for (int line = 0; line < lineCount; line++) byStrip[endOfStrip[rests[line].First / StripRows]++] = line;
     }
 
     /// <summary>The ray through a vertex, beyond the transmitter.</summary>
@@ -210,14 +213,14 @@ internal sealed class ShadowLines
     /// </summary>
     public (int Column, int TieJump, bool IsTie) Decide(int line, int row)
     {
-        ShadowLine border = lines[line];
+        ref readonly ActiveLine border = ref lines[line];
         double place = border.Alpha + (border.Beta * row);
         if (!(place > LeftSide)) return (0, 0, false);
         if (place > frame.Columns - LeftSide - 1) return (frame.Columns, 0, false);
 
         int column = (int)Math.Round(place);
-        int side = SideOf(origins[line], frame.At(column, row));
-        return side > 0 ? (column, 0, false) : side < 0 ? (column + 1, 0, false) : (column, origins[line].TieJump, true);
+        int side = SideOf(rests[line].Origin, frame.At(column, row));
+        return side > 0 ? (column, 0, false) : side < 0 ? (column + 1, 0, false) : (column, rests[line].Origin.TieJump, true);
     }
 
     // The sign of x(point) − x(border).

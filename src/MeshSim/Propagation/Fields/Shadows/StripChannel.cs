@@ -35,8 +35,8 @@ internal sealed class StripChannel(int paddedColumns)
     {
         IsTouched = steep.Count + others.Count > 0;
         doubts.Clear();
-        steepBegun = ScatterKernel.ScatterSteep(cells, firstRow, CollectionsMarshal.AsSpan(steep), steepBegun, shadows, doubts);
-        othersBegun = ScatterKernel.Scatter(cells, firstRow, CollectionsMarshal.AsSpan(others), othersBegun, shadows, doubts);
+        steepBegun = ScatterKernel.ScatterSteep(cells, firstRow, CollectionsMarshal.AsSpan(steep), steepBegun, shadows.Rests, doubts);
+        othersBegun = ScatterKernel.Scatter(cells, firstRow, CollectionsMarshal.AsSpan(others), othersBegun, shadows.Rests, doubts);
         CollectionsMarshal.SetCount(steep, steepBegun);
         CollectionsMarshal.SetCount(others, othersBegun);
         foreach ((int line, uint rows) in doubts)
