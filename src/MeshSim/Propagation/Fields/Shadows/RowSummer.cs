@@ -21,7 +21,7 @@ internal sealed class RowSummer
     private readonly GridFrame frame;
     private readonly int padded;
     private readonly StripChannel?[] channels;
-    private readonly float[] lossesDb, alongX, squaredAlongX, inverses;
+    private readonly LineAligned<float> lossesDb, alongX, squaredAlongX, inverses;
     private readonly RowGeometry[] rows = new RowGeometry[ShadowLines.StripRows];
     private readonly FloorTerm.Scratch[] floors = new FloorTerm.Scratch[ShadowLines.StripRows];
     private readonly int[] starts = new int[ShadowLines.StripRows];
@@ -34,18 +34,18 @@ internal sealed class RowSummer
         padded = (frame.Columns + WideRowKernel.Lanes - 1) / WideRowKernel.Lanes * WideRowKernel.Lanes;
         floorRows = new(scene.Floors);
         channels = new StripChannel[scene.Channels.Count];
-        (alongX, squaredAlongX) = (new float[padded], new float[padded]);
-        (lossesDb, inverses) = (new float[padded * ShadowLines.StripRows], new float[padded * ShadowLines.StripRows]);
+        (alongX, squaredAlongX) = (new(padded), new(padded));
+        (lossesDb, inverses) = (new(padded * ShadowLines.StripRows), new(padded * ShadowLines.StripRows));
     }
 
     /// <summary>Sums a range of strips.</summary>
     public void Sum<TTaker>(ShadowLines shadows, int firstStrip, int endStrip, ref TTaker taker)
         where TTaker : struct, IRowTaker, allows ref struct
     {
-        for (int column = 0; column < alongX.Length; column++)
+        for (int column = 0; column < padded; column++)
         {
             double metres = Lattice.ToMetres((long)frame.OriginX + ((long)column * frame.Step) - shadows.Transmitter.Plan.X);
-            (alongX[column], squaredAlongX[column]) = ((float)metres, (float)(metres * metres));
+            (alongX.Values[column], squaredAlongX.Values[column]) = ((float)metres, (float)(metres * metres));
         }
 
         floorRows.Start(shadows.Transmitter);
@@ -76,7 +76,7 @@ internal sealed class RowSummer
 
     private StripChannel Channel(int channel) => channels[channel] ??= new(padded);
 
-    private Span<float> Row(float[] ofStrip, int lane) => ofStrip.AsSpan(lane * padded, padded);
+    private Span<float> Row(LineAligned<float> ofStrip, int lane) => ofStrip.Values.Slice(lane * padded, padded);
 
     private void Scatter(ShadowLines shadows, int strip, int firstRow)
     {
@@ -105,16 +105,16 @@ internal sealed class RowSummer
     private void SumWalls(ShadowLines shadows, int firstRow, int count)
     {
         SetStarts(shadows, 0, firstRow, count);
-        if (WideRowKernel.IsSupported) WideRowKernel.Sum(lossesDb, Channel(0).Cells, starts, scene.Distance.DecibelsPerQuarter);
-        else RowKernel.Sum(lossesDb, Channel(0).Cells, starts, scene.Distance.DecibelsPerQuarter);
+        if (WideRowKernel.IsSupported) WideRowKernel.Sum(lossesDb.Values, Channel(0).Cells, starts, scene.Distance.DecibelsPerQuarter);
+        else RowKernel.Sum(lossesDb.Values, Channel(0).Cells, starts, scene.Distance.DecibelsPerQuarter);
         if (channels.Length == 1) return;
 
-        for (int lane = 0; lane < count; lane++) RowKernel.InvertSquares(Row(inverses, lane), squaredAlongX, rows[lane]);
+        for (int lane = 0; lane < count; lane++) RowKernel.InvertSquares(Row(inverses, lane), squaredAlongX.Values, rows[lane]);
         for (int channel = 1; channel < channels.Length; channel++)
         {
             SetStarts(shadows, channel, firstRow, count);
             if (channels[channel] is not { IsTouched: true } && !starts.AsSpan().ContainsAnyExcept(0)) continue;
-            RowKernel.AddAtAngle(lossesDb, Channel(channel).Cells, starts, alongX, inverses, rows, scene.Channels.Angle(channel));
+            RowKernel.AddAtAngle(lossesDb.Values, Channel(channel).Cells, starts, alongX.Values, inverses.Values, rows, scene.Channels.Angle(channel));
         }
     }
 
@@ -127,8 +127,8 @@ internal sealed class RowSummer
     private void Finish(Position transmitter, int lane)
     {
         Span<float> row = Row(lossesDb, lane);
-        if (WideRowKernel.IsSupported) WideRowKernel.Finish(row, squaredAlongX, rows[lane], scene.Distance);
-        else RowKernel.Finish(row, squaredAlongX, rows[lane], scene.Distance);
+        if (WideRowKernel.IsSupported) WideRowKernel.Finish(row, squaredAlongX.Values, rows[lane], scene.Distance);
+        else RowKernel.Finish(row, squaredAlongX.Values, rows[lane], scene.Distance);
         FloorTerm.Scratch ofRow = floors[lane];
         if (scene.Distance.GoesRound)
         {
@@ -138,7 +138,7 @@ internal sealed class RowSummer
 
         if (ofRow.Angles.Count == 0) return;
         double dz = Lattice.ToMetres((long)frame.Z - transmitter.Z);
-        if (channels.Length == 1) RowKernel.InvertSquares(Row(inverses, lane), squaredAlongX, rows[lane]);
+        if (channels.Length == 1) RowKernel.InvertSquares(Row(inverses, lane), squaredAlongX.Values, rows[lane]);
         foreach (FloorRun run in ofRow.Angles)
             RowKernel.AddFloor(row[run.First..(run.Last + 1)], Row(inverses, lane)[run.First..(run.Last + 1)], (float)(dz * dz), run.Share, run.Table);
     }

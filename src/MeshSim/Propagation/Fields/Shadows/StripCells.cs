@@ -1,5 +1,3 @@
-using System.Runtime.CompilerServices;
-
 namespace MeshSim.Propagation.Fields.Shadows;
 
 /// <summary>
@@ -15,34 +13,23 @@ internal sealed class StripCells
     // guesses which loads depend on which stores guesses wrong when the same cell is met again too soon.
     private const int SparesOfRow = 16;
 
-    private const int LineBytes = 64;
-
-    private readonly int[] cells;
-    private readonly int start, count, firstSpare;
+    private readonly LineAligned<int> cells;
+    private readonly int firstSpare;
 
     /// <summary>All zero.</summary>
     /// <param name="columns">Number of columns, padded to whole vectors.</param>
     public StripCells(int columns)
     {
         firstSpare = (columns + SpareColumns) * ShadowLines.StripRows;
-        count = firstSpare + (SparesOfRow * ShadowLines.StripRows);
-        cells = GC.AllocateArray<int>(count + (LineBytes / sizeof(int)), pinned: true);
-        start = ToLine(cells);
+        cells = new(firstSpare + (SparesOfRow * ShadowLines.StripRows));
     }
 
     /// <summary>Index of cells, one for each row, that count for nothing.</summary>
     public int SpareOf(int line) => firstSpare + (line % SparesOfRow * ShadowLines.StripRows);
 
     /// <summary>Column by column, then the spare cells.</summary>
-    public Span<int> All => cells.AsSpan(start, count);
+    public Span<int> All => cells.Values;
 
     /// <summary>Adds to one cell.</summary>
-    public void Add(int lane, int column, int amount) => cells[start + (column * ShadowLines.StripRows) + lane] += amount;
-
-    // A column that straddled two lines of the cache would cost twice.
-    private static unsafe int ToLine(int[] pinned)
-    {
-        nint first = (nint)Unsafe.AsPointer(ref pinned[0]);
-        return (int)((LineBytes - (first % LineBytes)) % LineBytes) / sizeof(int);
-    }
+    public void Add(int lane, int column, int amount) => cells.Values[(column * ShadowLines.StripRows) + lane] += amount;
 }
