@@ -62,7 +62,7 @@ public sealed class PathLossFields
     {
         if (lossesDb.Length != Grid.Count) throw new ArgumentException($"must have {Grid.Count} values", nameof(lossesDb));
 
-        var taker = new RowPlacer(lossesDb, Grid.Columns);
+        var taker = new RowCopier(lossesDb, Grid.Columns);
         Sum(transmitter, ref taker);
     }
 
@@ -84,7 +84,7 @@ public sealed class PathLossFields
         Parallel.For(0, bands, options, band =>
         {
             ShadowWorkspace workspace = TakeWorkspace();
-            var taker = new RowPlacer(lossesDb.Span, Grid.Columns);
+            var taker = new RowCopier(lossesDb.Span, Grid.Columns);
             workspace.SumBand(cast, band, bands, ref taker);
             idle.Add(workspace);
         });
@@ -123,23 +123,16 @@ public sealed class PathLossFields
 
     private ShadowWorkspace TakeWorkspace() => idle.TryTake(out ShadowWorkspace? workspace) ? workspace : new(scene);
 
-    private readonly ref struct RowPlacer(Span<float> values, int columns) : IRowTaker
+    private readonly ref struct RowCopier(Span<float> values, int columns) : IRowTaker
     {
         private readonly Span<float> values = values;
 
-        public Span<float> PlaceOf(int row, Span<float> spare) => values.Slice(row * columns, columns);
-
-        public void Take(int row, ReadOnlySpan<float> lossesDb)
-        {
-            // It was written where it belongs.
-        }
+        public void Take(int row, ReadOnlySpan<float> lossesDb) => lossesDb.CopyTo(values[(row * columns)..]);
     }
 
     // Which of two transmitters comes first does not matter to the larger, to the lower index among equals, or to a count.
     private readonly struct ServiceTaker(ServiceField service, Lock[] gates, int index, double level, double enough) : IRowTaker
     {
-        public Span<float> PlaceOf(int row, Span<float> spare) => spare;
-
         public void Take(int row, ReadOnlySpan<float> lossesDb)
         {
             lock (gates[row / ShadowLines.StripRows])

@@ -17,7 +17,14 @@ internal readonly record struct ShadowLine(double Alpha, double Beta, int First,
 /// <param name="Inside">The rows where it lies in the grid, with half a column to spare.</param>
 /// <param name="FirstAtLeft">First row where it lies left of the grid.</param>
 /// <param name="LastAtLeft">Last such row; before the first when there is none.</param>
-internal readonly record struct ClippedLine(ShadowLine Inside, int FirstAtLeft, int LastAtLeft);
+internal readonly record struct ClippedLine(ShadowLine Inside, int FirstAtLeft, int LastAtLeft)
+{
+    /// <summary>Whether in each of its rows a grid point lies exactly on it.</summary>
+    public bool IsOnPoints { get; init; }
+
+    /// <summary>The same some columns to the right.</summary>
+    public ClippedLine Moved(double columns) => this with { Inside = Inside with { Alpha = Inside.Alpha + columns } };
+}
 
 /// <summary>What decides exactly on which side of a border a grid point lies, and what it gets when it lies on it.</summary>
 /// <param name="A">The border goes through the image of this place.</param>

@@ -62,7 +62,13 @@ internal sealed class WallShadows
         RowPlace atStart = ownRows[facets.Starts[facet]], atEnd = ownRows[facets.Ends[facet]];
         int first = Math.Min(atStart.Above, atEnd.Above), last = Math.Max(atStart.Below, atEnd.Below);
         if (a.Y == b.Y || first > last) return new(default(ShadowLine) with { Last = -1 }, 0, -1);
-        return ShadowLines.Clip(ShadowLines.LineThrough(frame, default, (a, b), Scale.One, first, last), frame.Columns);
+        ClippedLine border = ShadowLines.Clip(ShadowLines.LineThrough(frame, default, (a, b), Scale.One, first, last), frame.Columns);
+        if (a.X != b.X) return border;
+
+        // It stays between the same two columns, or on one: decided once, so no row has to decide it.
+        ColumnPlace place = frame.ColumnAt(a.X, 0, 1);
+        double alpha = place.IsOnPoint ? place.Column : place.Column - 0.5;
+        return border with { Inside = border.Inside with { Alpha = alpha }, IsOnPoints = place.IsOnPoint };
     }
 
     private RowPlace RowsAt(PlanPoint transmitter, int vertex, int cut) =>
@@ -113,8 +119,16 @@ internal sealed class WallShadows
         void Add(int channel)
         {
             int atLeft = left.In(channel), jump = right.In(channel) - atLeft, tieJump = onBorder.In(channel) - atLeft;
-            if (jump != 0 || tieJump != 0) shadows.Add(border, channel, jump, new(a, b, scale, tieJump));
+            if (border.IsOnPoints) AddAround(shadows, border, channel, jump, new(a, b, scale, tieJump));
+            else if (jump != 0 || tieJump != 0) shadows.Add(border, channel, jump, new(a, b, scale, tieJump));
         }
+    }
+
+    // Half a column to the left what grid points on it get, half a column to the right the rest.
+    private static void AddAround(ShadowLines shadows, in ClippedLine border, int channel, int jump, in LineOrigin origin)
+    {
+        if (origin.TieJump != 0) shadows.Add(border.Moved(-0.5), channel, origin.TieJump, origin);
+        if (jump != origin.TieJump) shadows.Add(border.Moved(0.5), channel, jump - origin.TieJump, origin);
     }
 
     private ClippedLine EnlargedBorder(PlanPoint p, int facet, int cut)
