@@ -169,12 +169,12 @@ internal sealed class ShadowLines
         (int first, int last) = (line.First, line.Last);
         double atFirst = line.Alpha + (line.Beta * first), atLast = line.Alpha + (line.Beta * last);
         double right = columns - LeftSide - 1;
-        if (first > last || (Math.Min(atFirst, atLast) >= LeftSide && Math.Max(atFirst, atLast) <= right)) return new(line, 0, -1);
+        if (first > last || (atFirst >= LeftSide && atLast >= LeftSide && atFirst <= right && atLast <= right)) return new(line, 0, -1);
         if (line.Beta == 0) return line.Alpha < LeftSide ? new(line with { Last = first - 1 }, first, last) : new(line with { Last = first - 1 }, 0, -1);
 
         double perColumn = 1 / line.Beta, atLeft = (LeftSide - line.Alpha) * perColumn, atRight = (right - line.Alpha) * perColumn;
-        int inFirst = Math.Max(first, ToRow(Math.Ceiling(Math.Min(atLeft, atRight))));
-        int inLast = Math.Min(last, ToRow(Math.Floor(Math.Max(atLeft, atRight))));
+        int inFirst = Math.Max(first, ToRow(Math.Ceiling(double.MinNative(atLeft, atRight))));
+        int inLast = Math.Min(last, ToRow(Math.Floor(double.MaxNative(atLeft, atRight))));
         ShadowLine inside = line with { First = inFirst, Last = inLast };
         return line.Beta > 0
             ? new(inside, first, Math.Min(last, inFirst - 1))
@@ -243,5 +243,5 @@ internal sealed class ShadowLines
     }
 
     // Far beyond any grid is as good as infinite; the bounds keep the conversion defined.
-    private static int ToRow(double row) => (int)Math.Clamp(row, -2, int.MaxValue / 2);
+    private static int ToRow(double row) => (int)double.MaxNative(double.MinNative(row, int.MaxValue / 2), -2);
 }

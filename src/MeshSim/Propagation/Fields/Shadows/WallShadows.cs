@@ -111,17 +111,18 @@ internal sealed class WallShadows
         if (border.Inside.First > border.Inside.Last && border.FirstAtLeft > border.LastAtLeft) return;
 
         (PlanPoint a, PlanPoint b) = ends[facet];
-        Scale scale = cuts.ScaleAt(cut);
-        Add(left.Channel);
-        if (right.Channel != left.Channel) Add(right.Channel);
-        if (onBorder.Channel != left.Channel && onBorder.Channel != right.Channel) Add(onBorder.Channel);
+        var origin = new LineOrigin(a, b, cuts.ScaleAt(cut), 0);
+        AddEdge(shadows, border, left.Channel, left, right, onBorder, origin);
+        if (right.Channel != left.Channel) AddEdge(shadows, border, right.Channel, left, right, onBorder, origin);
+        if (onBorder.Channel != left.Channel && onBorder.Channel != right.Channel) AddEdge(shadows, border, onBorder.Channel, left, right, onBorder, origin);
+    }
 
-        void Add(int channel)
-        {
-            int atLeft = left.In(channel), jump = right.In(channel) - atLeft, tieJump = onBorder.In(channel) - atLeft;
-            if (border.IsOnPoints) AddAround(shadows, border, channel, jump, new(a, b, scale, tieJump));
-            else if (jump != 0 || tieJump != 0) shadows.Add(border, channel, jump, new(a, b, scale, tieJump));
-        }
+    private static void AddEdge(
+        ShadowLines shadows, in ClippedLine border, int channel, ChannelAmount left, ChannelAmount right, ChannelAmount onBorder, in LineOrigin origin)
+    {
+        int atLeft = left.In(channel), jump = right.In(channel) - atLeft, tieJump = onBorder.In(channel) - atLeft;
+        if (border.IsOnPoints) AddAround(shadows, border, channel, jump, origin with { TieJump = tieJump });
+        else if (jump != 0 || tieJump != 0) shadows.Add(border, channel, jump, origin with { TieJump = tieJump });
     }
 
     // Half a column to the left what grid points on it get, half a column to the right the rest.
@@ -177,18 +178,25 @@ internal sealed class WallShadows
     {
         if (first > last || layer < 0) return;
         ReadOnlySpan<int> incident = facets.Incident.AsSpan(facets.IncidentFrom[vertex]..facets.IncidentFrom[vertex + 1]);
-        PlanPoint p = shadows.Transmitter.Plan, v = facets.Vertices[vertex];
-        ClippedLine? border = null;
+        if (!facets.HasAngles)
+        {
+            AddRay(shadows, vertex, first, last, new(0, sign * SumOf(incident, layer, 0)));
+            return;
+        }
+
         for (int i = 0; i < incident.Length; i++)
         {
             int channel = facets.Amount(incident[i] >> 1, layer).Channel;
-            if (i > 0 && (!facets.HasAngles || IsDone(incident[..i], layer, channel))) continue;
-            if (SumOf(incident[i..], layer, channel) is not (not 0 and var sum)) continue;
-
-            border ??= ShadowLines.Clip(shadows.RayThrough(v, first, last), frame.Columns);
-            int jump = sign * sum;
-            shadows.Add(border.Value, channel, jump, new(p, v, Scale.One, jump / 2));
+            if (!IsDone(incident[..i], layer, channel)) AddRay(shadows, vertex, first, last, new(channel, sign * SumOf(incident[i..], layer, channel)));
         }
+    }
+
+    private void AddRay(ShadowLines shadows, int vertex, int first, int last, ChannelAmount jump)
+    {
+        if (jump.Amount == 0) return;
+        PlanPoint v = facets.Vertices[vertex];
+        ClippedLine border = ShadowLines.Clip(shadows.RayThrough(v, first, last), frame.Columns);
+        shadows.Add(border, jump.Channel, jump.Amount, new(shadows.Transmitter.Plan, v, Scale.One, jump.Amount / 2));
     }
 
     private bool IsDone(ReadOnlySpan<int> incident, int layer, int channel)
