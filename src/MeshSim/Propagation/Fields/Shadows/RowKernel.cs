@@ -79,7 +79,7 @@ internal static class RowKernel
     /// <param name="inverses">From <see cref="InvertSquares"/>, of all rows.</param>
     /// <param name="rows">The rows.</param>
     /// <param name="channel">Direction and loss.</param>
-    public static void AddAtAngle(
+    public static unsafe void AddAtAngle(
         Span<float> lossesDb,
         Span<int> cells,
         ReadOnlySpan<int> starts,
@@ -90,34 +90,41 @@ internal static class RowKernel
     {
         int pitch = alongX.Length;
         ref int cell = ref MemoryMarshal.GetReference(cells);
+        ref float to = ref MemoryMarshal.GetReference(lossesDb), x = ref MemoryMarshal.GetReference(alongX), inverse = ref MemoryMarshal.GetReference(inverses);
         Vector256<int> before = Vector256.Create(starts);
-        for (int i = 0; i < pitch; i += Lanes)
+        Vector256<float> normalX = Vector256.Create(channel.NormalX);
+        fixed (int* entries = channel.PackedLosses)
         {
-            // Where neither is anything crossed nor does a border lie there is nothing to add.
-            ref int ofColumns = ref Unsafe.Add(ref cell, i * ShadowLines.StripRows);
-            if (ColumnSumsKernel.StaysZero(ref ofColumns, before)) continue;
-            EightRows counts = ColumnSumsKernel.Advance(ref ofColumns, ref before);
-            Vector256<float> x = Vector256.LoadUnsafe(ref MemoryMarshal.GetReference(alongX), (nuint)i);
-            AddCounts(ref lossesDb[i], counts.R0, x, in inverses[i], rows[0], channel);
-            AddCounts(ref lossesDb[pitch + i], counts.R1, x, in inverses[pitch + i], rows[1], channel);
-            AddCounts(ref lossesDb[(2 * pitch) + i], counts.R2, x, in inverses[(2 * pitch) + i], rows[2], channel);
-            AddCounts(ref lossesDb[(3 * pitch) + i], counts.R3, x, in inverses[(3 * pitch) + i], rows[3], channel);
-            AddCounts(ref lossesDb[(4 * pitch) + i], counts.R4, x, in inverses[(4 * pitch) + i], rows[4], channel);
-            AddCounts(ref lossesDb[(5 * pitch) + i], counts.R5, x, in inverses[(5 * pitch) + i], rows[5], channel);
-            AddCounts(ref lossesDb[(6 * pitch) + i], counts.R6, x, in inverses[(6 * pitch) + i], rows[6], channel);
-            AddCounts(ref lossesDb[(7 * pitch) + i], counts.R7, x, in inverses[(7 * pitch) + i], rows[7], channel);
+            var table = new Entries(entries, channel.PackedLosses.Length);
+            for (int i = 0; i < pitch; i += Lanes)
+            {
+                // Where neither is anything crossed nor does a border lie there is nothing to add.
+                ref int ofColumns = ref Unsafe.Add(ref cell, i * ShadowLines.StripRows);
+                if (ColumnSumsKernel.StaysZero(ref ofColumns, before)) continue;
+                EightRows counts = ColumnSumsKernel.Advance(ref ofColumns, ref before);
+                Vector256<float> acrossX = Vector256.LoadUnsafe(ref x, (nuint)i) * normalX;
+                AddCounts(ref to, ref inverse, i, counts.R0, acrossX, channel.NormalY * rows[0].AlongY, table);
+                AddCounts(ref to, ref inverse, pitch + i, counts.R1, acrossX, channel.NormalY * rows[1].AlongY, table);
+                AddCounts(ref to, ref inverse, (2 * pitch) + i, counts.R2, acrossX, channel.NormalY * rows[2].AlongY, table);
+                AddCounts(ref to, ref inverse, (3 * pitch) + i, counts.R3, acrossX, channel.NormalY * rows[3].AlongY, table);
+                AddCounts(ref to, ref inverse, (4 * pitch) + i, counts.R4, acrossX, channel.NormalY * rows[4].AlongY, table);
+                AddCounts(ref to, ref inverse, (5 * pitch) + i, counts.R5, acrossX, channel.NormalY * rows[5].AlongY, table);
+                AddCounts(ref to, ref inverse, (6 * pitch) + i, counts.R6, acrossX, channel.NormalY * rows[6].AlongY, table);
+                AddCounts(ref to, ref inverse, (7 * pitch) + i, counts.R7, acrossX, channel.NormalY * rows[7].AlongY, table);
+            }
         }
     }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static void AddCounts(ref float lossesDb, Vector256<int> counts, Vector256<float> alongX, in float inverses, RowGeometry row, AngleChannel channel)
+    private static void AddCounts(
+        ref float lossesDb, ref float inverses, int at, Vector256<int> counts, Vector256<float> acrossX, float acrossY, Entries table)
     {
         if (counts == Vector256<int>.Zero) return;
-        Vector256<float> projection = Vector256.MultiplyAddEstimate(alongX, Vector256.Create(channel.NormalX), Vector256.Create(channel.NormalY * row.AlongY));
-        Vector256<float> squaredCosine = projection * projection * Vector256.LoadUnsafe(in inverses);
-        Vector256<float> lossesOfCell = Vector256.ConvertToSingle(SumOfProducts(counts, LookUp(channel.PackedLosses, squaredCosine)));
+        Vector256<float> projection = acrossX + Vector256.Create(acrossY);
+        Vector256<float> squaredCosine = projection * projection * Vector256.LoadUnsafe(ref inverses, (nuint)at);
+        Vector256<float> lossesOfCell = Vector256.ConvertToSingle(SumOfProducts(counts, table.At(squaredCosine)));
         Vector256<float> unit = Vector256.Create(0.25f / AngleChannel.UnitsPerDecibel);
-        Vector256.MultiplyAddEstimate(lossesOfCell, unit, Vector256.LoadUnsafe(ref lossesDb)).StoreUnsafe(ref lossesDb);
+        Vector256.MultiplyAddEstimate(lossesOfCell, unit, Vector256.LoadUnsafe(ref lossesDb, (nuint)at)).StoreUnsafe(ref lossesDb, (nuint)at);
     }
 
     /// <summary>Adds share · loss of a floor structure to each column of a run.</summary>
@@ -126,16 +133,19 @@ internal static class RowKernel
     /// <param name="squaredRise">Squared difference of height, m².</param>
     /// <param name="share">By what the loss is multiplied.</param>
     /// <param name="table">The loss against the angle.</param>
-    public static void AddFloor(Span<float> lossesDb, ReadOnlySpan<float> inverses, float squaredRise, float share, LossTable table)
+    public static unsafe void AddFloor(Span<float> lossesDb, ReadOnlySpan<float> inverses, float squaredRise, float share, LossTable table)
     {
         float[] values = table.ValuesDb;
-        ReadOnlySpan<int> bits = MemoryMarshal.Cast<float, int>(values);
         int i = 0;
-        for (; i <= lossesDb.Length - Lanes; i += Lanes)
+        fixed (float* bits = values)
         {
-            Vector256<float> squaredCosine = Vector256.Create(inverses.Slice(i, Lanes)) * squaredRise;
-            Vector256<float> beforeDb = Vector256.Create<float>(lossesDb.Slice(i, Lanes)), floorDb = LookUp(bits, squaredCosine).AsSingle();
-            Vector256.MultiplyAddEstimate(floorDb, Vector256.Create(share), beforeDb).CopyTo(lossesDb[i..]);
+            var entries = new Entries((int*)bits, values.Length);
+            for (; i <= lossesDb.Length - Lanes; i += Lanes)
+            {
+                Vector256<float> squaredCosine = Vector256.Create(inverses.Slice(i, Lanes)) * squaredRise;
+                Vector256<float> beforeDb = Vector256.Create<float>(lossesDb.Slice(i, Lanes)), floorDb = entries.At(squaredCosine).AsSingle();
+                Vector256.MultiplyAddEstimate(floorDb, Vector256.Create(share), beforeDb).CopyTo(lossesDb[i..]);
+            }
         }
 
         for (; i < lossesDb.Length; i++)
@@ -173,21 +183,6 @@ internal static class RowKernel
         for (; i < lossesDb.Length; i++) lossesDb[i] += addedDb;
     }
 
-    [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static unsafe Vector256<int> LookUp(ReadOnlySpan<int> table, Vector256<float> squaredCosine)
-    {
-        Vector256<int> entry = Vector256.Min(
-            Vector256.ConvertToInt32Native(squaredCosine * table.Length), Vector256.Create(table.Length - 1));
-        if (Avx2.IsSupported)
-        {
-            fixed (int* entries = table) return Avx2.GatherVector256(entries, entry, sizeof(int));
-        }
-
-        return Vector256.Create(
-            table[entry.GetElement(0)], table[entry.GetElement(1)], table[entry.GetElement(2)], table[entry.GetElement(3)],
-            table[entry.GetElement(4)], table[entry.GetElement(5)], table[entry.GetElement(6)], table[entry.GetElement(7)]);
-    }
-
     // Lower half times lower half plus upper times upper; none of the halves is negative.
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static Vector256<int> SumOfProducts(Vector256<int> counts, Vector256<int> losses)
@@ -195,5 +190,19 @@ internal static class RowKernel
         if (Avx2.IsSupported) return Avx2.MultiplyAddAdjacent(counts.AsInt16(), losses.AsInt16());
         Vector256<int> lower = Vector256.Create(0xFFFF);
         return ((counts & lower) * (losses & lower)) + (Vector256.ShiftRightLogical(counts, 16) * Vector256.ShiftRightLogical(losses, 16));
+    }
+
+    // A table by squared cosine, held in place.
+    private readonly unsafe struct Entries(int* first, int length)
+    {
+        [MethodImpl(MethodImplOptions.AggressiveInlining)]
+        public Vector256<int> At(Vector256<float> squaredCosine)
+        {
+            Vector256<int> entry = Vector256.Min(Vector256.ConvertToInt32Native(squaredCosine * length), Vector256.Create(length - 1));
+            if (Avx2.IsSupported) return Avx2.GatherVector256(first, entry, sizeof(int));
+            return Vector256.Create(
+                first[entry.GetElement(0)], first[entry.GetElement(1)], first[entry.GetElement(2)], first[entry.GetElement(3)],
+                first[entry.GetElement(4)], first[entry.GetElement(5)], first[entry.GetElement(6)], first[entry.GetElement(7)]);
+        }
     }
 }
