@@ -23,9 +23,9 @@ internal sealed class LineAligned<T>
     /// <summary>The numbers.</summary>
     public Span<T> Values => memory.AsSpan(start, length);
 
-    private static unsafe int ToLine(T[] pinned)
+    private static int ToLine(T[] pinned)
     {
-        nint first = (nint)Unsafe.AsPointer(ref pinned[0]);
+        nint first = Unsafe.ByteOffset(ref Unsafe.NullRef<T>(), ref pinned[0]);
         return (int)((LineBytes - (first % LineBytes)) % LineBytes) / Unsafe.SizeOf<T>();
     }
 }
