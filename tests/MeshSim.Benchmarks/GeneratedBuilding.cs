@@ -32,10 +32,16 @@ public sealed class GeneratedBuilding
     public static readonly double[] HeightsMetres = [0.3, 1.1, 1.9];
 
     private readonly Random random;
+    private readonly int step;
 
-    public GeneratedBuilding(BuildingSize size, bool isAngled, int seed = 1)
+    /// <param name="size">How large.</param>
+    /// <param name="isAngled">Whether constructions are of layers.</param>
+    /// <param name="seed">Which of them.</param>
+    /// <param name="step">Inner walls lie on multiples of this, 0.1 mm. A home folder takes corners that nearly meet for the same one, so one to be written needs 1000.</param>
+    public GeneratedBuilding(BuildingSize size, bool isAngled, int seed = 1, int step = 1)
     {
         random = new Random(seed);
+        this.step = step;
         Size = size;
         Constructions = Catalogue(isAngled);
         Plan = new([.. Enumerable.Range(0, size.Storeys).Select(MakeStorey)]);
@@ -101,6 +107,7 @@ public sealed class GeneratedBuilding
             double part = 0.35 + (0.3 * random.NextDouble());
             bool isWide = b.X - a.X > b.Y - a.Y;
             int cut = isWide ? a.X + (int)((b.X - a.X) * part) : a.Y + (int)((b.Y - a.Y) * part);
+            cut -= cut % step;
             lines.Add(isWide ? (new(cut, a.Y), new(cut, b.Y)) : (new(a.X, cut), new(b.X, cut)));
             Add(a, isWide ? new(cut, b.Y) : new(b.X, cut));
             Add(isWide ? new(cut, a.Y) : new(a.X, cut), b);

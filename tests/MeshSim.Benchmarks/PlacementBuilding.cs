@@ -40,9 +40,12 @@ public static class PlacementBuilding
     private const string Circuit = "ring";
     private static readonly string[] Radios = ["ieee802154-2450", "g9959-eu-40k"];
 
-    public static Home Of(PlacementSize size, int seed)
+    /// <param name="size">What is in it.</param>
+    /// <param name="seed">Which of them.</param>
+    /// <param name="step">Inner walls lie on multiples of this, 0.1 mm; 1000 for a home that is written into a folder.</param>
+    public static Home Of(PlacementSize size, int seed, int step = 1)
     {
-        GeneratedBuilding building = new(size.Size, isAngled: false, seed);
+        GeneratedBuilding building = new(size.Size, isAngled: false, seed, step);
         var random = new Random(seed);
         Device[] devices = [.. Enumerable.Range(0, size.Devices).Select(MakeDevice)];
         return new()

@@ -61,9 +61,13 @@ internal sealed class CutSearch : IDisposable
         this.pool = pool;
         graphs = [.. goals.Select(goal => goal.Graph).Distinct()];
         upper = below ?? int.MaxValue;
-        master = new HittingSetMaster(costs, exactly, Candidates());
+        Candidates = WithoutReplaced();
+        master = new HittingSetMaster(costs, exactly, Candidates);
         foreach (Cut cut in pool.Cuts) master.Add(cut);
     }
+
+    /// <summary>Per outlet whether it may be chosen.</summary>
+    public IReadOnlyList<bool> Candidates { get; }
 
     private bool IsDone => lower >= upper;
 
@@ -188,7 +192,7 @@ internal sealed class CutSearch : IDisposable
     /// must be survived, two others, so that one is left when the other is lost. One after the other from the last, so that of equal
     /// ones the first stays.
     /// </summary>
-    private bool[] Candidates()
+    private bool[] WithoutReplaced()
     {
         bool[] isIn = new bool[costs.Length];
         Array.Fill(isIn, true);
