@@ -32,21 +32,44 @@ internal sealed class CutFinder
     /// The outlets that can matter to the device, in the order to try; the earlier stay out of the cut if they can.
     /// </param>
     /// <returns>The outlets of the cut, lowest first, or null when the device is reached.</returns>
-    public int[]? Grow(int device, NodeSet passing, ReadOnlySpan<int> order) => Grow(device, passing, order, [], double.PositiveInfinity);
+    public int[]? Grow(int device, NodeSet passing, ReadOnlySpan<int> order)
+    {
+        graph.CountHops(graph.Problem.Coordinator, passing, fromCoordinator);
+        if (fromCoordinator[device] <= graph.Problem.HopLimit) return null;
+        graph.CountHops(device, passing, fromDevice);
+        return Grow(passing, order, [], double.PositiveInfinity);
+    }
 
-    /// <summary>The same for shares of outlets: null also when the cut that is coming cannot be missed by them.</summary>
+    /// <summary>The same for shares of outlets, nothing chosen: null also when the cut that is coming cannot be missed by them.</summary>
     /// <param name="device">A device.</param>
-    /// <param name="passing">The nodes that pass frames on; grown in place.</param>
+    /// <param name="start">Where to begin.</param>
     /// <param name="order">The outlets that can matter to the device, the largest share first.</param>
     /// <param name="shares">Per outlet how much of it is chosen.</param>
     /// <param name="need">Shares that sum to this do not miss the cut.</param>
-    public int[]? Grow(int device, NodeSet passing, ReadOnlySpan<int> order, ReadOnlySpan<double> shares, double need)
+    public int[]? Grow(int device, StartHops start, ReadOnlySpan<int> order, ReadOnlySpan<double> shares, double need)
+    {
+        if (start.FromCoordinator[device] <= graph.Problem.HopLimit) return null;
+        start.FromCoordinator.CopyTo(fromCoordinator);
+        start.FromDevice(device).CopyTo(fromDevice);
+        return Grow(start.Passing(), order, shares, need);
+    }
+
+    /// <summary>A series of cuts that share no outlet: after each one all of it is chosen.</summary>
+    /// <param name="device">A device.</param>
+    /// <param name="passing">The nodes that pass frames on; grown in place.</param>
+    /// <param name="order">The outlets that can matter to the device, in the order to try.</param>
+    public IEnumerable<int[]> Disjoint(int device, NodeSet passing, int[] order)
+    {
+        while (Grow(device, passing, order) is { } cut)
+        {
+            yield return cut;
+            foreach (int outlet in cut) passing.Add(graph.Problem.NodeOf(outlet));
+        }
+    }
+
+    private int[]? Grow(NodeSet passing, ReadOnlySpan<int> order, ReadOnlySpan<double> shares, double need)
     {
         RepeaterProblem problem = graph.Problem;
-        graph.CountHops(problem.Coordinator, passing, fromCoordinator);
-        if (fromCoordinator[device] <= problem.HopLimit) return null;
-        graph.CountHops(device, passing, fromDevice);
-
         List<int> cut = [];
         double sum = 0;
         foreach (int outlet in order)
@@ -67,19 +90,6 @@ internal sealed class CutFinder
 
         cut.Sort();
         return [.. cut];
-    }
-
-    /// <summary>A series of cuts that share no outlet: after each one all of it is chosen.</summary>
-    /// <param name="device">A device.</param>
-    /// <param name="passing">The nodes that pass frames on; grown in place.</param>
-    /// <param name="order">The outlets that can matter to the device, in the order to try.</param>
-    public IEnumerable<int[]> Disjoint(int device, NodeSet passing, int[] order)
-    {
-        while (Grow(device, passing, order) is { } cut)
-        {
-            yield return cut;
-            foreach (int outlet in cut) passing.Add(graph.Problem.NodeOf(outlet));
-        }
     }
 
     /// <summary>Passes on what a node that has begun to relay changes.</summary>

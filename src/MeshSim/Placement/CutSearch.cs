@@ -12,7 +12,8 @@ internal sealed record ExactCost(int[] Costs, int Total)
 /// <summary>What a search found.</summary>
 /// <param name="Outlets">The best outlets that meet all goals, in order; null when none were found.</param>
 /// <param name="LowerBound">Nothing that meets all goals costs less.</param>
-internal sealed record SearchResult(int[]? Outlets, int LowerBound);
+/// <param name="Done">The work that went into it.</param>
+internal sealed record SearchResult(int[]? Outlets, int LowerBound, WorkDone Done = default);
 
 /// <summary>
 /// The least costly outlets that meet some goals: the least costly set that hits all cuts found so far is a lower bound; where it
@@ -34,6 +35,12 @@ internal sealed class CutSearch : IDisposable
     // Where losses must be survived there are tens of thousands of pairs to look at; the first few hundred that are missed do.
     private const int CutsLookedAt = 4 * CutsPerRelaxation;
 
+    // Replacing pairs is worth much when a choice is poor and nothing when it is the best: more than this part of all searches is better spent on the bound.
+    private const int PartForExchanges = 4;
+
+    // Before its first node an exact master presolves, relaxes and rounds: as much as some nodes.
+    private const int NodesBeforeFirst = 5;
+
     private readonly IReadOnlyList<IPlacementGoal> goals;
     private readonly int[] costs;
     private readonly ExactCost? exactly;
@@ -43,8 +50,11 @@ internal sealed class CutSearch : IDisposable
     private int[]? lastOffered;
     private int upper;
     private readonly ReachGraph[] graphs;
-    private int relaxationsLeft;
-    private long searchesUntil;
+    private WorkLimit limit = new();
+    private int relaxations;
+    private long nodeEntries;
+    private long exchangeSearches;
+    private long searchesBefore;
     private int lower;
 
     /// <summary>Sets the search up.</summary>
@@ -71,26 +81,26 @@ internal sealed class CutSearch : IDisposable
 
     private bool IsDone => lower >= upper;
 
-    private bool IsSpent => relaxationsLeft <= 0 || Searches >= searchesUntil;
+    private bool IsSpent => relaxations >= limit.Relaxations || Searches >= limit.Searches || nodeEntries >= limit.NodeEntries;
 
-    private long Searches => graphs.Sum(graph => graph.Searches);
+    private long Searches => graphs.Sum(graph => graph.Searches) - searchesBefore;
 
     /// <summary>Searches until the best is proven or the work is used up.</summary>
     /// <param name="knownBound">A lower bound known beforehand.</param>
-    /// <param name="limit">The work to put in.</param>
-    public SearchResult Run(int knownBound, WorkLimit limit)
+    /// <param name="work">The work to put in.</param>
+    public SearchResult Run(int knownBound, WorkLimit work)
     {
         lower = knownBound;
-        relaxationsLeft = limit.Relaxations;
-        searchesUntil = Searches + limit.Searches;
+        limit = work;
+        searchesBefore = Searches;
         NodeSet nothing = goals[0].Graph.NothingChosen();
         foreach (Cut cut in goals.SelectMany(goal => goal.CutsMissedBy(nothing))) Add(cut);
         Offer(HowOftenCut());
         Relax();
-        for (int round = 0; round < limit.Rounds && !IsDone && !IsSpent && SolveExactly(limit.NodesPerRound); round++)
+        for (int round = 0; round < limit.Rounds && !IsDone && !IsSpent && SolveExactly(); round++)
             if (!IsDone) Relax();
 
-        return new(best, lower);
+        return new(best, lower, new(relaxations, Searches, nodeEntries));
     }
 
     /// <inheritdoc/>
@@ -100,7 +110,7 @@ internal sealed class CutSearch : IDisposable
     private void Relax()
     {
         double lastCost = double.NegativeInfinity;
-        for (int still = 0; still < RelaxationsWithoutStep && !IsSpent; relaxationsLeft--)
+        for (int still = 0; still < RelaxationsWithoutStep && !IsSpent; relaxations++)
         {
             if (master.Relax() is not { } relaxed)
             {
@@ -117,9 +127,11 @@ internal sealed class CutSearch : IDisposable
     }
 
     /// <summary>False when the work given to it ended without an answer: asking again would end there again.</summary>
-    private bool SolveExactly(int nodes)
+    private bool SolveExactly()
     {
-        MasterAnswer answer = master.Solve(upper == int.MaxValue ? null : upper, nodes);
+        long nodes = Math.Clamp((limit.NodeEntries - nodeEntries) / Math.Max(1, master.Entries), 1, limit.NodesPerRound);
+        MasterAnswer answer = master.Solve(upper == int.MaxValue ? null : upper, (int)nodes);
+        nodeEntries += (answer.Nodes + NodesBeforeFirst) * master.Entries;
         Raise(answer.LowerBound);
         if (answer.Outlets is not { } outlets) return false;
 
@@ -150,7 +162,14 @@ internal sealed class CutSearch : IDisposable
         if (Cost(outlets) > upper || (lastOffered is { } last && last.AsSpan().SequenceEqual(outlets))) return;
         lastOffered = outlets;
         Keep(outlets);
-        if (exactly is null) Keep(ChosenSets.ReplacePairs(goals, costs, outlets, () => Searches >= searchesUntil));
+        if (exactly is null && !IsDone) Exchange(outlets);
+    }
+
+    private void Exchange(int[] outlets)
+    {
+        long begin = Searches, until = Math.Min(limit.Searches, begin + Math.Min(limit.SearchesPerExchange, (limit.Searches / PartForExchanges) - exchangeSearches));
+        Keep(ChosenSets.ReplacePairs(goals, costs, outlets, () => Searches >= until));
+        exchangeSearches += Searches - begin;
     }
 
     private void Keep(int[] outlets)

@@ -10,6 +10,7 @@ internal sealed class ReachGoal : IPlacementGoal
     private readonly NodeSet absent;
     private readonly UsefulOutlets useful;
     private readonly Survivals? survivals;
+    private readonly StartHops start;
 
     /// <summary>Sets the goal.</summary>
     /// <param name="graph">The links that count.</param>
@@ -23,6 +24,7 @@ internal sealed class ReachGoal : IPlacementGoal
         finder = new CutFinder(graph);
         hops = new int[graph.Problem.NodeCount];
         useful = new(graph, absent);
+        start = new(graph, graph.NothingChosen().Without(absent));
         Devices = [.. HardestDevices.Of(graph, demand.Reached(graph, graph.NothingChosen(), isReached: false))];
     }
 
@@ -78,7 +80,7 @@ internal sealed class ReachGoal : IPlacementGoal
         foreach (int device in Devices)
         {
             int[] order = useful.InOrder(device, byShare);
-            if (finder.Grow(device, Graph.NothingChosen().Without(absent), order, shares, need) is { } cut) yield return Strengthened(cut, device);
+            if (finder.Grow(device, start, order, shares, need) is { } cut) yield return Strengthened(cut, device);
         }
     }
 

@@ -129,20 +129,22 @@ public static class RepeaterSolver
 
     private static int[] PickAmongLeast(IPlacementGoal[] all, NeededRoutes needed, int[] costs, int[] outlets, CutPool pool, WorkLimit limit)
     {
-        limit = limit with { Relaxations = limit.RelaxationsPerTie, Searches = limit.SearchesPerTie };
         int cost = outlets.Sum(outlet => costs[outlet]);
         int steps = needed.StepsReached(outlets);
+        WorkLimit left = limit.ForTies();
         while (needed.Stronger(steps + 1) is { } stronger)
         {
-            // Fewer links cut off no less, so the cuts found so far hold for stronger links too; not the other way round.
+            // Fewer links cut off no less, so the cuts found so far hold for stronger links too; not the other way round. Half of what is left each, so
+            // that there is some for the last question.
             CutPool strongerPool = pool.Copy();
-            SearchResult found = Search([.. all, .. stronger], costs, null, cost + 1, strongerPool, cost, limit);
+            SearchResult found = Search([.. all, .. stronger], costs, null, cost + 1, strongerPool, cost, left.SharedBy(2));
+            left = left.Less(found.Done);
             if (found.Outlets is not { } better) break;
             (outlets, pool, steps) = (better, strongerPool, needed.StepsReached(better));
         }
 
         int[] places = [.. Enumerable.Range(0, costs.Length)];
-        return Search([.. all, .. needed.Stronger(steps)!], places, new(costs, cost), outlets.Sum(), pool, 0, limit).Outlets ?? outlets;
+        return Search([.. all, .. needed.Stronger(steps)!], places, new(costs, cost), outlets.Sum(), pool, 0, left).Outlets ?? outlets;
     }
 
     private static void Refuse(ImmutableArray<Situation> situations, int ways)

@@ -15,6 +15,7 @@ internal sealed class SurvivalGoal : IPlacementGoal
     private readonly int[][] devicesByLost;
     private readonly int[][] lostByDevice;
     private readonly int[] devices;
+    private readonly StartHops[] starts;
 
     /// <summary>Sets the goal.</summary>
     /// <param name="graph">The links that count.</param>
@@ -37,6 +38,7 @@ internal sealed class SurvivalGoal : IPlacementGoal
         var pairs = devicesByLost.SelectMany((survivors, lost) => survivors.Select(device => (device, lost))).ToLookup(pair => pair.device, pair => pair.lost);
         lostByDevice = [.. Enumerable.Range(0, problem.DeviceCount).Select(device => pairs[device].ToArray())];
         devices = [.. Enumerable.Range(0, problem.DeviceCount).Where(device => lostByDevice[device].Length > 0)];
+        starts = [.. Enumerable.Range(0, problem.DeviceCount).Select(lost => new StartHops(graph, Present(nothing, lost)))];
     }
 
     /// <inheritdoc/>
@@ -84,11 +86,10 @@ internal sealed class SurvivalGoal : IPlacementGoal
     /// <summary>The losses of routers alone: those of outlets are in the cuts that need two.</summary>
     public IEnumerable<Cut> CutsMissedBy(double[] shares, int[] byShare)
     {
-        NodeSet nothing = Graph.NothingChosen();
-        for (int lost = 0; lost < Graph.Problem.DeviceCount; lost++)
+        for (int lost = 0; lost < starts.Length; lost++)
         {
             foreach (int device in devicesByLost[lost])
-                if (finder.Grow(device, Present(nothing, lost), useful.InOrder(device, byShare), shares, need: 1) is { } cut) yield return Cut.One(cut);
+                if (finder.Grow(device, starts[lost], useful.InOrder(device, byShare), shares, need: 1) is { } cut) yield return Cut.One(cut);
         }
     }
 

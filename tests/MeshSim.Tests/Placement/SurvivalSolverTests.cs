@@ -76,7 +76,7 @@ public sealed class SurvivalSolverTests
         SurvivalSample.Any.Sample(sample =>
         {
             ExhaustiveSurvival oracle = new(sample);
-            foreach (WorkLimit limit in new WorkLimit[] { new() { Rounds = 0 }, new() { Rounds = 0, Searches = 0 }, new() { Searches = 50, SearchesPerTie = 0 } })
+            foreach (WorkLimit limit in new WorkLimit[] { new() { Rounds = 0 }, new() { Rounds = 0, Searches = 0 }, new() { Searches = 50, SearchesForTies = 0 } })
             {
                 RepeaterSolution solution = sample.Solve(limit);
                 oracle.Serves(ExhaustivePlacement.SubsetOf(solution.Outlets)).Should().BeTrue();

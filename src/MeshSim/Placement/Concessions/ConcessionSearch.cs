@@ -13,7 +13,7 @@ internal sealed record ConcessionSearch(ImmutableArray<Situation> Situations, in
     public static readonly Decibels Less = new(2);
 
     // What is wanted is a number, not which of several equal choices.
-    private static readonly WorkLimit Limit = new() { RelaxationsPerTie = 0 };
+    private static readonly WorkLimit Limit = new() { RelaxationsForTies = 0 };
 
     private RepeaterProblem Everyday => Situations[0].Problem;
 
