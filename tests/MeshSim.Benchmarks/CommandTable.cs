@@ -24,18 +24,19 @@ public static class CommandTable
         NetworkCoverage coverage = Timed("links and routes", () => CoverageStudy.Run(home, network, options));
         RepeaterPlacement placement = Timed("repeaters", () => CoverageStudy.Repeaters(coverage, options));
         output.WriteLine(FormattableString.Invariant($"  cost {placement.Cost}, bound {placement.CostBound}, {placement.Repeaters.Length} repeaters, {placement.Unserved.Length} unserved"));
+        Timed("ladder", () => LadderStudy.Run(coverage, Rungs, options));
         SurveyedPlacement? surveyed = Timed("survey again", () => SurveyedPlacement.Of(
             home, network, new(home, network, coverage.Model), coverage.State, placement.Goals,
             [.. placement.Repeaters.Select(repeater => repeater.Outlet)], [.. placement.KeptOn.Select(device => device.Device)]));
         if (surveyed is not null && surveyed.Chosen.Length > 0)
         {
+            surveyed = surveyed with { CostBound = placement.CostBound };
             Timed("second best of each", () => SiteStandings.Of(surveyed));
             Timed("zones", () => surveyed.Chosen.Where(choice => choice < surveyed.Survey.Outlets.Length).Select(choice => ZoneMapping.OfRepeater(surveyed, choice)).ToList());
             Timed("draws", () => GoalDraws.Estimate(surveyed, new()));
             Timed("pessimistic case", () => PessimisticCase.Solve(surveyed));
         }
 
-        Timed("ladder", () => LadderStudy.Run(coverage, Rungs, options));
         if (!placement.ServesAll) Timed("giving in", () => ConcessionStudy.Run(coverage, options));
 
         T Timed<T>(string step, Func<T> work)

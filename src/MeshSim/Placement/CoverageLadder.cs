@@ -38,16 +38,25 @@ public static class CoverageLadder
         return [.. rungs];
     }
 
+    /// <summary>
+    /// The best outlet on top of those that are there, the first of equals. An outlet more takes nothing away, so each kind in turn decides among the
+    /// outlets that are best in all kinds before it.
+    /// </summary>
     private static (int[] Outlets, Coverage Best) BestNext(CoverageProblem problem, CoverageItem[] open, Coverage start, Rung last, int[] all)
     {
-        (int[] Outlets, Coverage Best) best = ([.. last.Nested], last.NestedBest);
-        foreach (int outlet in all.Except(last.Nested))
+        ILookup<CoverageKind, CoverageItem> byKind = open.ToLookup(item => item.Kind);
+        int[][] left = [.. all.Except(last.Nested).Select(outlet => (int[])[.. last.Nested.Append(outlet).Order()])];
+        foreach (CoverageKind kind in Enum.GetValues<CoverageKind>())
         {
-            int[] outlets = [.. last.Nested.Append(outlet).Order()];
-            Coverage covered = CoverageSearch.Plus(start, CoverageProblem.Sum(problem.Covered(outlets, open)));
-            if (covered > best.Best) best = (outlets, covered);
+            CoverageItem[] items = [.. byKind[kind]];
+            if (items.Length == 0 || left.Length <= 1) continue;
+            int[] points = [.. left.Select(outlets => problem.Covered(outlets, items).Sum(item => item.Points))];
+            int most = points.Max();
+            left = [.. left.Where((_, i) => points[i] == most)];
         }
 
-        return best;
+        if (left.Length == 0) return ([.. last.Nested], last.NestedBest);
+        Coverage covered = CoverageSearch.Plus(start, CoverageProblem.Sum(problem.Covered(left[0], open)));
+        return covered > last.NestedBest ? (left[0], covered) : ([.. last.Nested], last.NestedBest);
     }
 }

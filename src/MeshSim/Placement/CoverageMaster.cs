@@ -42,9 +42,13 @@ internal sealed class CoverageMaster : IDisposable
         }
     }
 
+    /// <summary>How many outlets all cuts together have: what a node of the search tree goes through.</summary>
+    public long Entries { get; private set; }
+
     /// <summary>An item is covered only when the outlets satisfy the cut.</summary>
     public void Add(CoverageItem item, Cut cut)
     {
+        Entries += cut.Outlets.Length;
         Constraint row = solver.MakeConstraint(0, double.PositiveInfinity);
         row.SetCoefficient(covered[item], -cut.Need);
         foreach (int outlet in cut.Outlets) row.SetCoefficient(shares[outlet], 1);
@@ -61,7 +65,9 @@ internal sealed class CoverageMaster : IDisposable
     public void Require(CoverageKind kind, int points) => atLeast[kind].SetLb(points);
 
     /// <summary>The outlets that could cover most of a kind, and how much nothing can exceed; null when the work ended without.</summary>
-    public (int[] Outlets, int Bound)? Most(CoverageKind kind, int nodes)
+    /// <param name="kind">The kind.</param>
+    /// <param name="nodes">Nodes of the search tree after which to stop.</param>
+    public (int[] Outlets, int Bound, long Nodes)? Most(CoverageKind kind, int nodes)
     {
         solver.Objective().Clear();
         foreach ((CoverageItem item, Variable variable) in covered)
@@ -70,7 +76,7 @@ internal sealed class CoverageMaster : IDisposable
         solver.SetSolverSpecificParametersAsString(FormattableString.Invariant($"{Settings}\nlimits/totalnodes = {nodes}"));
         if (solver.Solve() is not (Solver.ResultStatus.OPTIMAL or Solver.ResultStatus.FEASIBLE)) return null;
         int[] outlets = [.. Enumerable.Range(0, shares.Length).Where(outlet => shares[outlet].SolutionValue() > Half)];
-        return (outlets, (int)Math.Floor(solver.Objective().BestBound() + SolverTolerance));
+        return (outlets, (int)Math.Floor(solver.Objective().BestBound() + SolverTolerance), solver.Nodes());
     }
 
     /// <inheritdoc/>

@@ -40,7 +40,7 @@ internal sealed class CoverageProblem
     public int DeviceCount { get; }
 
     /// <summary>Everything that could count: a device reached, a device with two ways, a patch reached.</summary>
-    public IEnumerable<CoverageItem> Items() =>
+    public ImmutableArray<CoverageItem> Items() =>
     [
         .. devices.Select(device => new CoverageItem(CoverageKind.Reached, device, 1)),
         .. devices.Select(device => new CoverageItem(CoverageKind.TwoWays, device, 1)),
@@ -48,19 +48,14 @@ internal sealed class CoverageProblem
     ];
 
     /// <summary>What some outlets cover.</summary>
-    public HashSet<CoverageItem> Covered(IEnumerable<int> outlets, IEnumerable<CoverageItem> items)
+    public HashSet<CoverageItem> Covered(IEnumerable<int> outlets, IReadOnlyCollection<CoverageItem> items)
     {
         NodeSet present = Graph.Chosen(outlets).Without(absent);
         critical.Find(present);
-        HashSet<CoverageItem> covered = [];
         Dictionary<int, int[]> without = [];
-        foreach (CoverageItem item in items)
-        {
-            if (critical.Hops[item.Node] > Graph.Problem.HopLimit) continue;
-            if (item.Kind != CoverageKind.TwoWays || critical.On(item.Node).All(lost => HopsWithout(lost)[item.Node] <= Graph.Problem.HopLimit)) covered.Add(item);
-        }
+        return [.. items.Where(item => critical.Hops[item.Node] <= Graph.Problem.HopLimit && (item.Kind != CoverageKind.TwoWays || HasTwo(item.Node)))];
 
-        return covered;
+        bool HasTwo(int node) => critical.On(node).All(lost => HopsWithout(lost)[node] <= Graph.Problem.HopLimit);
 
         int[] HopsWithout(int lost)
         {

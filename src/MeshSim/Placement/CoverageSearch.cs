@@ -5,12 +5,18 @@ internal sealed class CoverageSearch : IDisposable
 {
     private static readonly CoverageKind[] Kinds = Enum.GetValues<CoverageKind>();
 
+    // Before its first node a master presolves, relaxes and rounds: as much as some nodes.
+    private const int NodesBeforeFirst = 5;
+
     private readonly CoverageProblem problem;
     private readonly CoverageItem[] open;
     private readonly Coverage start;
     private readonly WorkLimit limit;
-    private readonly CoverageMaster master;
     private readonly HashSet<(CoverageItem, Cut)> known = [];
+
+    // The floor has ten times as many items as there are devices: what is asked of devices is asked of a master without it.
+    private readonly Share ofDevices;
+    private readonly Share ofFloor;
 
     /// <summary>Sets up.</summary>
     /// <param name="problem">What covers what.</param>
@@ -20,8 +26,11 @@ internal sealed class CoverageSearch : IDisposable
     public CoverageSearch(CoverageProblem problem, CoverageItem[] open, Coverage start, WorkLimit limit)
     {
         (this.problem, this.open, this.start, this.limit) = (problem, open, start, limit);
-        master = new(problem.Graph.Problem.OutletCount, open);
-        Learn([], open);
+        int outlets = problem.Graph.Problem.OutletCount;
+        CoverageItem[] devices = [.. open.Where(item => item.Kind != CoverageKind.Patch)];
+        ofDevices = new(new(outlets, devices), limit.NodeEntries);
+        ofFloor = devices.Length == open.Length ? ofDevices : new(new(outlets, open), limit.NodeEntries);
+        Learn([], devices);
     }
 
     /// <summary>Two coverages of different things together.</summary>
@@ -34,13 +43,16 @@ internal sealed class CoverageSearch : IDisposable
     {
         (int[] outlets, Coverage best) = begin;
         bool isProven = true;
-        master.Allow(count);
+        ofDevices.Master.Allow(count);
+        ofFloor.Master.Allow(count);
         foreach (CoverageKind kind in Kinds)
         {
+            Share share = kind == CoverageKind.Patch ? ofFloor : ofDevices;
+            CoverageItem[] asked = kind == CoverageKind.Patch ? open : [.. open.Where(item => item.Kind != CoverageKind.Patch)];
             int rounds = limit.CoverageRounds;
             while (true)
             {
-                if (rounds-- == 0 || master.Most(kind, limit.NodesPerRound) is not { } promised)
+                if (rounds-- == 0 || share.Most(kind, limit.NodesPerRound) is not { } promised)
                 {
                     isProven = false;
                     break;
@@ -50,21 +62,26 @@ internal sealed class CoverageSearch : IDisposable
                 Coverage offered = Plus(start, CoverageProblem.Sum(covered));
                 if (offered > best) (outlets, best) = (promised.Outlets, offered);
                 if (Of(best, kind) >= promised.Bound + Of(start, kind)) break;
-                if (!Learn(promised.Outlets, open.Where(item => !covered.Contains(item))))
+                if (!Learn(promised.Outlets, asked.Where(item => !covered.Contains(item))))
                 {
                     isProven = false;
                     break;
                 }
             }
 
-            master.Require(kind, Of(best, kind) - Of(start, kind));
+            ofDevices.Master.Require(kind, Of(best, kind) - Of(start, kind));
+            ofFloor.Master.Require(kind, Of(best, kind) - Of(start, kind));
         }
 
         return (outlets, best, isProven);
     }
 
     /// <inheritdoc/>
-    public void Dispose() => master.Dispose();
+    public void Dispose()
+    {
+        ofDevices.Master.Dispose();
+        ofFloor.Master.Dispose();
+    }
 
     private static int Of(Coverage coverage, CoverageKind kind) => kind switch
     {
@@ -82,11 +99,36 @@ internal sealed class CoverageSearch : IDisposable
             foreach (Cut cut in problem.CutsMissedBy(outlets, item))
             {
                 if (!known.Add((item, cut))) continue;
-                master.Add(item, cut);
+                if (item.Kind != CoverageKind.Patch) ofDevices.Master.Add(item, cut);
+                if (ofFloor != ofDevices) ofFloor.Master.Add(item, cut);
                 any = true;
             }
+
+            if (item.Kind == CoverageKind.Patch && ofFloor.IsSpent) return any;
         }
 
         return any;
+    }
+
+    /// <summary>A master with the work that is left for it.</summary>
+    /// <param name="master">The master.</param>
+    /// <param name="nodeEntries">Nodes of the search tree times entries of the cuts.</param>
+    private sealed class Share(CoverageMaster master, long nodeEntries)
+    {
+        private long left = nodeEntries;
+
+        public CoverageMaster Master => master;
+
+        /// <summary>Whether not even the first node can be had any more.</summary>
+        public bool IsSpent => left < NodesBeforeFirst * master.Entries;
+
+        public (int[] Outlets, int Bound)? Most(CoverageKind kind, int nodesPerRound)
+        {
+            if (IsSpent) return null;
+            long entries = Math.Max(1, master.Entries), nodes = Math.Clamp((left / entries) - NodesBeforeFirst, 1, nodesPerRound);
+            (int[] Outlets, int Bound, long Nodes)? answer = master.Most(kind, (int)nodes);
+            left -= ((answer?.Nodes ?? nodes) + NodesBeforeFirst) * entries;
+            return answer is { } most ? (most.Outlets, most.Bound) : null;
+        }
     }
 }

@@ -51,10 +51,14 @@ public static class RepeaterSolver
     }
 
     /// <summary>Solves what is asked of one network.</summary>
-    internal static RepeaterSolution Solve(DemandSet demands, int[] costs, WorkLimit limit)
+    /// <param name="demands">What is asked.</param>
+    /// <param name="costs">Per outlet what choosing it costs.</param>
+    /// <param name="limit">The work to put in.</param>
+    /// <param name="knownBound">Nothing that does it costs less.</param>
+    internal static RepeaterSolution Solve(DemandSet demands, int[] costs, WorkLimit limit, int knownBound = 0)
     {
         int unit = UnitOf(costs);
-        RepeaterSolution solution = SolveWhole(demands, [.. costs.Select(cost => cost / unit)], limit);
+        RepeaterSolution solution = SolveWhole(demands, [.. costs.Select(cost => cost / unit)], limit, (knownBound + unit - 1) / unit);
         return solution with { Cost = solution.Cost * unit, LowerBound = solution.LowerBound * unit };
     }
 
@@ -63,11 +67,11 @@ public static class RepeaterSolver
 
     private static int GreatestCommonDivisor(int a, int b) => b == 0 ? a : GreatestCommonDivisor(b, a % b);
 
-    private static RepeaterSolution SolveWhole(DemandSet demands, int[] costs, WorkLimit limit)
+    private static RepeaterSolution SolveWhole(DemandSet demands, int[] costs, WorkLimit limit, int knownBound)
     {
         CutPool pool = new();
         IPlacementGoal[] goals = demands.Goals();
-        SearchResult least = Search(goals, costs, null, null, pool, 0, limit);
+        SearchResult least = Search(goals, costs, null, null, pool, knownBound, limit);
         int[] outlets = least.Outlets ?? throw new InvalidOperationException("every outlet together does what can be done");
         if (outlets.Sum(outlet => costs[outlet]) > least.LowerBound) (outlets, least) = WithTrees(goals, costs, outlets, least.LowerBound, limit);
         int cost = outlets.Sum(outlet => costs[outlet]), cuts = pool.Cuts.Count;

@@ -50,6 +50,9 @@ public sealed record SurveyedPlacement(
             ]);
     }
 
+    /// <summary>Whatever does all that is asked costs at least this, in the home's units; 0 when nothing is known.</summary>
+    public int CostBound { get; init; }
+
     /// <summary>The devices, and what is chosen: the nodes that exist once the recommendation is followed.</summary>
     public ImmutableArray<int> Present => [.. Enumerable.Range(0, Survey.Devices.Length), .. Chosen.Select(Survey.Problem.NodeOf)];
 

@@ -12,7 +12,7 @@ namespace MeshSim.Benchmarks.Masters;
 internal static class MasterProblems
 {
     private const string DataVariable = "MESHSIM_DATA";
-    private static readonly string[] Published = ["scp41", "scp410", "scp51", "scp62", "scp65", "scpa1", "scpa3", "scpe1", "scpe3"];
+    private static readonly string[] Published = ["scp41", "scp51", "scp62", "scp65", "scpa1", "scpa3", "scpe1", "scpe3"];
 
     /// <summary>The masters of a generated floor: the least cost, and which of the least costly choices comes first.</summary>
     public static IEnumerable<MasterProblem> OfFloor(PlacementSize size, int seed, PlacementGoals goals)

@@ -9,11 +9,15 @@ public static class SiteStandings
 {
     /// <summary>The standing of each recommended repeater, in the order of the recommendation.</summary>
     /// <param name="placement">The recommendation.</param>
-    /// <param name="limit">The work to put into each proof.</param>
+    /// <param name="limit">The work to put into all proofs together.</param>
     public static ImmutableArray<SiteStanding> Of(SurveyedPlacement placement, WorkLimit? limit = null)
     {
         ArgumentNullException.ThrowIfNull(placement);
-        return [.. placement.Chosen.Where(choice => choice < placement.Survey.Outlets.Length).Select(choice => Of(placement, choice, limit ?? new()))];
+        ImmutableArray<int> repeaters = [.. placement.Chosen.Where(choice => choice < placement.Survey.Outlets.Length)];
+        if (repeaters.IsEmpty) return [];
+        WorkLimit each = (limit ?? new()).SharedBy(repeaters.Length);
+        DemandSet asked = new(placement.Survey.Situations, placement.Ways);
+        return [.. repeaters.Select(choice => Of(placement, choice, asked, each))];
     }
 
     /// <summary>
@@ -29,7 +33,7 @@ public static class SiteStandings
         return duties.AreNone ? null : new(StrengthDb(placement.Survey, duties, problem.Coordinator) - problem.DesignMargin.Value);
     }
 
-    private static SiteStanding Of(SurveyedPlacement placement, int choice, WorkLimit limit)
+    private static SiteStanding Of(SurveyedPlacement placement, int choice, DemandSet asked, WorkLimit limit)
     {
         RepeaterSurvey survey = placement.Survey;
         SiteDuties duties = SiteDuties.OfRepeater(placement, choice);
@@ -39,7 +43,7 @@ public static class SiteStandings
         return new(
             outlet,
             duties.AreNone ? null : new(strengthDb - designDb),
-            InItsPlace(placement, duties, choice) ?? Without(placement, choice, limit));
+            InItsPlace(placement, duties, choice) ?? Without(placement, choice, asked, limit));
     }
 
     /// <summary>The outlet with most to spare of those that could stand in; the home's first among equals.</summary>
@@ -63,16 +67,20 @@ public static class SiteStandings
         };
     }
 
-    /// <summary>Everything is solved again without the outlet.</summary>
-    private static NextBest Without(SurveyedPlacement placement, int choice, WorkLimit limit)
+    /// <summary>
+    /// Everything is solved again without the outlet. Where as much can be had as with it, that is the same question with one choice less, and what bounded
+    /// the cost before bounds it now.
+    /// </summary>
+    private static NextBest Without(SurveyedPlacement placement, int choice, DemandSet asked, WorkLimit limit)
     {
         RepeaterSurvey survey = placement.Survey;
         int site = survey.Problem.NodeOf(choice);
         ImmutableArray<int> costs = survey.CostsOf(placement.Home.Costs);
         ImmutableArray<Situation> without = [.. survey.Situations.Select(situation => situation with { WithoutPower = [.. situation.WithoutPower.Append(site).Distinct()] })];
-        DemandSet before = new(survey.Situations, placement.Ways), after = new(without, placement.Ways);
-        RepeaterSolution solution = RepeaterSolver.Solve(after, [.. costs], limit);
-        var known = before.Unservable.Select(Everyday).Concat(before.Unmet).ToHashSet();
+        DemandSet after = new(without, placement.Ways);
+        var known = asked.Unservable.Select(Everyday).Concat(asked.Unmet).ToHashSet();
+        ImmutableArray<UnmetDemand> fails = [.. after.Unservable.Select(Everyday).Concat(after.Unmet).Where(unmet => !known.Contains(unmet))];
+        RepeaterSolution solution = RepeaterSolver.Solve(after, [.. costs], limit, fails.IsEmpty ? placement.CostBound : 0);
         RepeaterSurvey surveyed = survey with { Situations = without };
         return new()
         {
@@ -81,7 +89,7 @@ public static class SiteStandings
             CostChange = solution.Cost - placement.Chosen.Sum(chosen => costs[chosen]),
             Fails =
             [
-                .. after.Unservable.Select(Everyday).Concat(after.Unmet).Where(unmet => !known.Contains(unmet) && unmet.Lost != site)
+                .. fails.Where(unmet => unmet.Lost != site)
                     .Select(unmet => RepeaterAdvice.Lack(surveyed, placement.CaseNames with { Survey = surveyed }, unmet)),
             ],
             IsProven = solution.IsProven,

@@ -22,6 +22,7 @@ public static class ReviewStudy
         ImmutableArray<Outlet> outlets = [.. placement.Repeaters.Select(repeater => repeater.Outlet)];
         ImmutableArray<DeviceId> kept = [.. placement.KeptOn.Select(device => device.Device)];
         if (SurveyedPlacement.Of(coverage.Home, coverage.Network, graphs, coverage.State, placement.Goals, outlets, kept) is not { } surveyed) return PlacementReview.Nothing;
+        surveyed = surveyed with { CostBound = placement.CostBound };
         return new()
         {
             Sites = SiteStandings.Of(surveyed, limit),
