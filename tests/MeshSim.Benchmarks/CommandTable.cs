@@ -31,10 +31,10 @@ public static class CommandTable
         if (surveyed is not null && surveyed.Chosen.Length > 0)
         {
             surveyed = surveyed with { CostBound = placement.CostBound };
-            Timed("second best of each", () => SiteStandings.Of(surveyed));
+            Timed("second best of each", () => SiteStandings.Of(surveyed, new WorkLimit().SharedBy(2)));
             Timed("zones", () => surveyed.Chosen.Where(choice => choice < surveyed.Survey.Outlets.Length).Select(choice => ZoneMapping.OfRepeater(surveyed, choice)).ToList());
             Timed("draws", () => GoalDraws.Estimate(surveyed, new()));
-            Timed("pessimistic case", () => PessimisticCase.Solve(surveyed));
+            Timed("pessimistic case", () => PessimisticCase.Solve(surveyed, new WorkLimit().SharedBy(2)));
         }
 
         if (!placement.ServesAll) Timed("giving in", () => ConcessionStudy.Run(coverage, options));

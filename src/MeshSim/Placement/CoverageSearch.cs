@@ -16,7 +16,7 @@ internal sealed class CoverageSearch : IDisposable
 
     // The floor has ten times as many items as there are devices: what is asked of devices is asked of a master without it.
     private readonly Share ofDevices;
-    private readonly Share ofFloor;
+    private readonly Share? ofFloor;
 
     /// <summary>Sets up.</summary>
     /// <param name="problem">What covers what.</param>
@@ -29,7 +29,8 @@ internal sealed class CoverageSearch : IDisposable
         int outlets = problem.Graph.Problem.OutletCount;
         CoverageItem[] devices = [.. open.Where(item => item.Kind != CoverageKind.Patch)];
         ofDevices = new(new(outlets, devices), limit.NodeEntries);
-        ofFloor = devices.Length == open.Length ? ofDevices : new(new(outlets, open), limit.NodeEntries);
+        long floor = open.Length - devices.Length;
+        ofFloor = floor > 0 && floor * outlets <= limit.FloorSize ? new(new(outlets, open), limit.NodeEntries) : null;
         Learn([], devices);
     }
 
@@ -44,33 +45,15 @@ internal sealed class CoverageSearch : IDisposable
         (int[] outlets, Coverage best) = begin;
         bool isProven = true;
         ofDevices.Master.Allow(count);
-        ofFloor.Master.Allow(count);
+        ofFloor?.Master.Allow(count);
         foreach (CoverageKind kind in Kinds)
         {
-            Share share = kind == CoverageKind.Patch ? ofFloor : ofDevices;
+            if (!Array.Exists(open, item => item.Kind == kind)) continue;
             CoverageItem[] asked = kind == CoverageKind.Patch ? open : [.. open.Where(item => item.Kind != CoverageKind.Patch)];
-            int rounds = limit.CoverageRounds;
-            while (true)
-            {
-                if (rounds-- == 0 || share.Most(kind, limit.NodesPerRound) is not { } promised)
-                {
-                    isProven = false;
-                    break;
-                }
-
-                HashSet<CoverageItem> covered = problem.Covered(promised.Outlets, open);
-                Coverage offered = Plus(start, CoverageProblem.Sum(covered));
-                if (offered > best) (outlets, best) = (promised.Outlets, offered);
-                if (Of(best, kind) >= promised.Bound + Of(start, kind)) break;
-                if (!Learn(promised.Outlets, asked.Where(item => !covered.Contains(item))))
-                {
-                    isProven = false;
-                    break;
-                }
-            }
-
-            ofDevices.Master.Require(kind, Of(best, kind) - Of(start, kind));
-            ofFloor.Master.Require(kind, Of(best, kind) - Of(start, kind));
+            isProven &= Improve(kind, asked, ref outlets, ref best);
+            int required = Of(best, kind) - Of(start, kind);
+            ofDevices.Master.Require(kind, required);
+            ofFloor?.Master.Require(kind, required);
         }
 
         return (outlets, best, isProven);
@@ -80,7 +63,24 @@ internal sealed class CoverageSearch : IDisposable
     public void Dispose()
     {
         ofDevices.Master.Dispose();
-        ofFloor.Master.Dispose();
+        ofFloor?.Master.Dispose();
+    }
+
+    /// <summary>Looks for more of a kind. False when the work ended before it was proven that there is none.</summary>
+    private bool Improve(CoverageKind kind, CoverageItem[] asked, ref int[] outlets, ref Coverage best)
+    {
+        Share? share = kind == CoverageKind.Patch ? ofFloor : ofDevices;
+        for (int round = 0; round < limit.CoverageRounds; round++)
+        {
+            if (share?.Most(kind, limit.NodesPerRound) is not { } promised) return false;
+            HashSet<CoverageItem> covered = problem.Covered(promised.Outlets, open);
+            Coverage offered = Plus(start, CoverageProblem.Sum(covered));
+            if (offered > best) (outlets, best) = (promised.Outlets, offered);
+            if (Of(best, kind) >= promised.Bound + Of(start, kind)) return true;
+            if (!Learn(promised.Outlets, asked.Where(item => !covered.Contains(item)))) return false;
+        }
+
+        return false;
     }
 
     private static int Of(Coverage coverage, CoverageKind kind) => kind switch
@@ -100,11 +100,9 @@ internal sealed class CoverageSearch : IDisposable
             {
                 if (!known.Add((item, cut))) continue;
                 if (item.Kind != CoverageKind.Patch) ofDevices.Master.Add(item, cut);
-                if (ofFloor != ofDevices) ofFloor.Master.Add(item, cut);
+                ofFloor?.Master.Add(item, cut);
                 any = true;
             }
-
-            if (item.Kind == CoverageKind.Patch && ofFloor.IsSpent) return any;
         }
 
         return any;

@@ -13,16 +13,16 @@ public sealed record WorkLimit
     public int Relaxations { get; init; } = 400;
 
     /// <summary>The same for all questions together that only decide among choices of equal cost.</summary>
-    public int RelaxationsForTies { get; init; } = 200;
+    public int RelaxationsForTies { get; init; } = 100;
 
     /// <summary>
     /// Searches from one node to all others per question; a house needs some thousands, the floor of an apartment block with weak senders up to
-    /// 600,000 and 25 µs each.
+    /// a million and 25 µs each.
     /// </summary>
     public long Searches { get; init; } = 1_000_000;
 
     /// <summary>The same for all questions together that only decide among choices of equal cost.</summary>
-    public long SearchesForTies { get; init; } = 500_000;
+    public long SearchesForTies { get; init; } = 300_000;
 
     /// <summary>Of these searches, how many may go into replacing two outlets of a choice by one, each time that there is a new one.</summary>
     public long SearchesPerExchange { get; init; } = 20_000;
@@ -39,8 +39,17 @@ public sealed record WorkLimit
     /// </summary>
     public long NodeEntries { get; init; } = 20_000_000;
 
+    /// <summary>The same for all questions together that only decide among choices of equal cost.</summary>
+    public long NodeEntriesForTies { get; init; } = 5_000_000;
+
     /// <summary>Masters per kind of coverage and rung of a ladder.</summary>
     public int CoverageRounds { get; init; } = 60;
+
+    /// <summary>
+    /// Patches of floor times outlets beyond which the most floor is not sought by masters: the best next repeater decides then, and no rung is proven.
+    /// A house has 130,000, the floor of an apartment block three million, which took minutes.
+    /// </summary>
+    public long FloorSize { get; init; } = 500_000;
 
     /// <summary>The work for one of several questions that have to make do together with the work for one.</summary>
     /// <param name="questions">How many there are, 1 or more.</param>
@@ -49,18 +58,19 @@ public sealed record WorkLimit
         ArgumentOutOfRangeException.ThrowIfLessThan(questions, 1);
         return this with
         {
-            Relaxations = Part(Relaxations),
-            RelaxationsForTies = Part(RelaxationsForTies),
+            Relaxations = (int)Part(Relaxations),
+            RelaxationsForTies = (int)Part(RelaxationsForTies),
             Searches = Part(Searches),
             SearchesForTies = Part(SearchesForTies),
             NodeEntries = Part(NodeEntries),
+            NodeEntriesForTies = Part(NodeEntriesForTies),
         };
 
-        int Part(long work) => (int)((work + questions - 1) / questions);
+        long Part(long work) => (work + questions - 1) / questions;
     }
 
     /// <summary>The work that is left for ties, as if they were a question of their own.</summary>
-    internal WorkLimit ForTies() => this with { Relaxations = RelaxationsForTies, Searches = SearchesForTies };
+    internal WorkLimit ForTies() => this with { Relaxations = RelaxationsForTies, Searches = SearchesForTies, NodeEntries = NodeEntriesForTies };
 
     /// <summary>What is left of it.</summary>
     internal WorkLimit Less(WorkDone done) => this with

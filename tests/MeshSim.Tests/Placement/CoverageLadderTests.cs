@@ -50,6 +50,26 @@ public sealed class CoverageLadderTests
     }
 
     [Fact]
+    public void A_floor_too_large_for_masters_takes_nothing_from_the_devices()
+    {
+        int floorLeft = 0;
+        for (int seed = 0; seed < Problems; seed++)
+        {
+            LadderSample sample = LadderSample.Random(seed);
+            foreach (Rung rung in sample.Climb(new() { FloorSize = 0 }))
+            {
+                Coverage best = sample.Best(rung.Count);
+                (rung.Best.Reached, rung.Best.TwoWays).Should().Be((best.Reached, best.TwoWays), "seed {0}", seed);
+                sample.Of(ExhaustivePlacement.SubsetOf(rung.Outlets)).Should().Be(rung.Best, "seed {0}", seed);
+                if (rung.IsProven) rung.Best.Should().Be(best, "seed {0}", seed);
+                else floorLeft++;
+            }
+        }
+
+        floorLeft.Should().BeGreaterThan(0, "some samples have floor that is not covered anyway");
+    }
+
+    [Fact]
     public void Each_nested_rung_is_the_best_next_one()
     {
         for (int seed = 0; seed < Problems; seed++)

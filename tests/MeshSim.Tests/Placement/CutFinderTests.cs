@@ -35,6 +35,27 @@ public sealed class CutFinderTests
         });
 
     [Fact]
+    public void From_counted_hops_the_same_cuts_are_found_and_those_that_shares_cannot_miss_are_given_up() =>
+        Gen.Select(ProblemSample.Any, Gen.Int[0, 8].Array[8], Gen.Int[0, int.MaxValue]).Sample((sample, drawn, seed) =>
+        {
+            RepeaterProblem problem = sample.Problem();
+            ReachGraph graph = problem.LinksAtLeast(problem.DesignMargin);
+            double[] shares = [.. drawn.Take(sample.OutletCount).Select(eighths => eighths / 8.0)];
+            int[] order = [.. Enumerable.Range(0, sample.OutletCount)];
+            new Random(seed).Shuffle(order);
+            CutFinder finder = new(graph);
+            StartHops start = new(graph, graph.NothingChosen());
+            for (int device = 1; device < sample.Relays.Length; device++)
+            {
+                int[]? cut = finder.Grow(device, graph.NothingChosen(), order);
+                int[]? expected = cut?.Sum(outlet => shares[outlet]) < 1 ? cut : null;
+
+                // Twice, because the first must not change what the second begins with.
+                for (int time = 0; time < 2; time++) finder.Grow(device, start, order, shares, need: 1).Should().BeEquivalentTo(expected);
+            }
+        });
+
+    [Fact]
     public void The_smallest_of_all_cuts_is_the_largest_flow_that_the_flow_library_finds() =>
         ProblemSample.Any.Select(sample => sample with { HopLimit = sample.NodeCount }).Sample(
             sample =>

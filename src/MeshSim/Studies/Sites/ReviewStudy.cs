@@ -14,7 +14,7 @@ public static class ReviewStudy
     /// <param name="coverage">The network, with model and state.</param>
     /// <param name="placement">The recommendation for it.</param>
     /// <param name="chance">How it is tried against chance.</param>
-    /// <param name="limit">The work to put into each proof.</param>
+    /// <param name="limit">The work to put into the second bests and the pessimistic case together.</param>
     public static PlacementReview Repeaters(NetworkCoverage coverage, RepeaterPlacement placement, RobustnessOptions chance, WorkLimit? limit = null)
     {
         if (placement.Repeaters.IsEmpty && placement.KeptOn.IsEmpty) return PlacementReview.Nothing;
@@ -23,12 +23,13 @@ public static class ReviewStudy
         ImmutableArray<DeviceId> kept = [.. placement.KeptOn.Select(device => device.Device)];
         if (SurveyedPlacement.Of(coverage.Home, coverage.Network, graphs, coverage.State, placement.Goals, outlets, kept) is not { } surveyed) return PlacementReview.Nothing;
         surveyed = surveyed with { CostBound = placement.CostBound };
+        WorkLimit half = (limit ?? new()).SharedBy(2);
         return new()
         {
-            Sites = SiteStandings.Of(surveyed, limit),
+            Sites = SiteStandings.Of(surveyed, half),
             Zones = [.. surveyed.Chosen.Where(choice => choice < surveyed.Survey.Outlets.Length).Select(choice => ZoneMapping.OfRepeater(surveyed, choice))],
             Chances = chance.Draws > 0 ? GoalDraws.Estimate(surveyed, chance) : null,
-            Pessimistic = PessimisticCase.Solve(surveyed, limit),
+            Pessimistic = PessimisticCase.Solve(surveyed, half),
         };
     }
 
