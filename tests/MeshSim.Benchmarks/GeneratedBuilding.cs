@@ -34,6 +34,7 @@ public sealed class GeneratedBuilding
     private readonly Random random;
     private readonly int step;
 
+    /// <summary>Cuts the building into rooms.</summary>
     /// <param name="size">How large.</param>
     /// <param name="isAngled">Whether constructions are of layers.</param>
     /// <param name="seed">Which of them.</param>

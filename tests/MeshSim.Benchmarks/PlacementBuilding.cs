@@ -40,6 +40,7 @@ public static class PlacementBuilding
     private const string Circuit = "ring";
     private static readonly string[] Radios = ["ieee802154-2450", "g9959-eu-40k"];
 
+    /// <summary>Makes the home.</summary>
     /// <param name="size">What is in it.</param>
     /// <param name="seed">Which of them.</param>
     /// <param name="step">Inner walls lie on multiples of this, 0.1 mm; 1000 for a home that is written into a folder.</param>

@@ -4,10 +4,12 @@ using MeshSim.Placement;
 namespace MeshSim.Benchmarks.Masters;
 
 /// <summary>CP-SAT with one worker, limited by its own count of work, which is repeatable.</summary>
-internal sealed record ConstraintMaster : IMasterSolver
+/// <param name="Name">What it is called.</param>
+/// <param name="Settings">What it is told besides.</param>
+internal sealed record ConstraintMaster(string Name, string Settings) : IMasterSolver
 {
-    /// <inheritdoc/>
-    public string Name => "CP-SAT";
+    /// <summary>All rows in its linear relaxation, not only those that are more than clauses.</summary>
+    public const string AllRowsRelaxed = "linearization_level:2";
 
     /// <inheritdoc/>
     public MasterTrial Solve(MasterProblem problem, double limitSeconds) => ProcessorClock.Within(limitSeconds, work =>
@@ -20,7 +22,7 @@ internal sealed record ConstraintMaster : IMasterSolver
         if (problem.Exactly is { } exactly) model.Add(Sum(all, i => exactly.Costs[i]) == exactly.Total);
         model.Minimize(Sum(all, i => problem.Costs[i]));
 
-        CpSolver solver = new() { StringParameters = FormattableString.Invariant($"num_workers:1 random_seed:1 max_deterministic_time:{work}") };
+        CpSolver solver = new() { StringParameters = FormattableString.Invariant($"num_workers:1 random_seed:1 max_deterministic_time:{work} {Settings}") };
         CpSolverStatus status = solver.Solve(model);
         double seconds = clock.Seconds;
         int lower = LinearAnswer.Whole(solver.BestObjectiveBound);

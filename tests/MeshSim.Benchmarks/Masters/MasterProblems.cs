@@ -3,7 +3,6 @@ using System.Globalization;
 using MeshSim.Devices;
 using MeshSim.Mesh;
 using MeshSim.Placement;
-using MeshSim.Quantities;
 using MeshSim.Studies;
 
 namespace MeshSim.Benchmarks.Masters;

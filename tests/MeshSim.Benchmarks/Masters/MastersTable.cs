@@ -10,7 +10,12 @@ internal static class MastersTable
 
     private static readonly IMasterSolver[] Solvers =
     [
-        new ScipMaster("SCIP, no planes", ScipMaster.WithoutCuttingPlanes), new ScipMaster("SCIP as it comes", ""), new HighsMaster(), new ConstraintMaster(), new RelaxedFirstMaster(),
+        new ScipMaster("SCIP, no planes", ScipMaster.WithoutCuttingPlanes),
+        new ScipMaster("SCIP as it comes", ""),
+        new HighsMaster(),
+        new ConstraintMaster("CP-SAT as it comes", ""),
+        new ConstraintMaster("CP-SAT, all relaxed", ConstraintMaster.AllRowsRelaxed),
+        new RelaxedFirstMaster(),
     ];
 
     public static void Print(TextWriter output, double limitSeconds)
@@ -20,7 +25,7 @@ internal static class MastersTable
         foreach (IMasterSolver solver in Solvers) solver.Solve(first, limitSeconds);
 
         Dictionary<IMasterSolver, List<MasterTrial>> all = Solvers.ToDictionary(solver => solver, _ => new List<MasterTrial>());
-        output.WriteLine("master                       outlets  cuts  solver              best  bound  processor s");
+        output.WriteLine("master                       outlets  cuts  solver                best  bound  processor s");
         foreach (MasterProblem problem in Problems())
         {
             foreach (IMasterSolver solver in Solvers)
@@ -29,17 +34,17 @@ internal static class MastersTable
                 all[solver].Add(trial);
                 string best = trial.Best is { } cost ? FormattableString.Invariant($"{cost,6}") : "  none";
                 output.WriteLine(FormattableString.Invariant(
-                    $"{problem.Name,-28} {problem.CandidateCount,7} {problem.Cuts.Length,5}  {solver.Name,-17} {best} {trial.LowerBound,6} {trial.ProcessorSeconds,12:0.00}"));
+                    $"{problem.Name,-28} {problem.CandidateCount,7} {problem.Cuts.Length,5}  {solver.Name,-19} {best} {trial.LowerBound,6} {trial.ProcessorSeconds,12:0.00}"));
                 output.Flush();
             }
         }
 
-        output.WriteLine(FormattableString.Invariant($"\nsolver            proven of  processor s together, at most {limitSeconds} s each"));
+        output.WriteLine(FormattableString.Invariant($"\nsolver              proven of  processor s together, at most {limitSeconds} s each"));
         foreach (IMasterSolver solver in Solvers)
         {
             List<MasterTrial> trials = all[solver];
             output.WriteLine(FormattableString.Invariant(
-                $"{solver.Name,-17} {trials.Count(trial => trial.IsProven),6} {trials.Count,2} {trials.Sum(trial => trial.ProcessorSeconds),12:0.0}"));
+                $"{solver.Name,-19} {trials.Count(trial => trial.IsProven),6} {trials.Count,2} {trials.Sum(trial => trial.ProcessorSeconds),12:0.0}"));
         }
     }
 
