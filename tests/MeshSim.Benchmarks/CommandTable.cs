@@ -17,7 +17,7 @@ public static class CommandTable
     {
         Home home = PlacementBuilding.Of(size, seed);
         Network network = home.Networks[0];
-        StudyOptions options = new() { Goals = new() { HoldStates = true, Ways = 2 } };
+        StudyOptions options = new() { Goals = PlacementGoals.Default };
         output.WriteLine(FormattableString.Invariant($"{size.Name} {seed}: two ways, a state, {new RobustnessOptions().Draws} draws, ladder of {Rungs}"));
         output.WriteLine("step                    seconds  processor s  peak MB");
 

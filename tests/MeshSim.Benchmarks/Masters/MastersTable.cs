@@ -51,11 +51,10 @@ internal static class MastersTable
     /// <summary>One after the other: collecting them takes a search each.</summary>
     private static IEnumerable<MasterProblem> Problems()
     {
-        PlacementGoals twoWays = new() { HoldStates = true, Ways = 2 };
         return MasterProblems.OfLibrary()
             .Concat(new[] { 8, 10 }.SelectMany(side => MasterProblems.OfGrid(side, 1)))
-            .Concat(MasterProblems.OfFloor(PlacementSize.Sparse, 6, PlacementGoals.OneWay))
-            .Concat(MasterProblems.OfFloor(PlacementSize.Faint, 7, twoWays))
-            .Concat(MasterProblems.OfFloor(PlacementSize.Sparse, 6, twoWays));
+            .Concat(MasterProblems.OfFloor(PlacementSize.Sparse, 6, PlacementGoals.OneWayEveryday))
+            .Concat(MasterProblems.OfFloor(PlacementSize.Faint, 7, PlacementGoals.Default))
+            .Concat(MasterProblems.OfFloor(PlacementSize.Sparse, 6, PlacementGoals.Default));
     }
 }
