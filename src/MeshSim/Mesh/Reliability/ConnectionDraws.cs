@@ -26,11 +26,12 @@ public static class ConnectionDraws
         Link[] links = [.. DrawnLinks.Of(graph)];
         (int From, int To)[] ends = DrawnLinks.EndsOf(graph, links);
         double[] marginsDb = [.. links.Select(link => link.Margin.Value)];
+        var spreading = Spreading.In(graph);
         var connected = new long[graph.Devices.Length];
         Parallel.For(
             0,
             (draws + 63) / 64,
-            () => new Worker(new(graph.Devices.Length, ends, marginsDb, shadowing), new(graph, ends), new int[graph.Devices.Length]),
+            () => new Worker(new(graph.Devices.Length, ends, marginsDb, shadowing), new(graph.Devices.Length, graph.Relays, ends), spreading, new int[graph.Devices.Length]),
             (block, _, worker) =>
             {
                 ulong counted = ulong.MaxValue >> Math.Max(0, (64 * (block + 1)) - draws);
@@ -51,12 +52,12 @@ public static class ConnectionDraws
     }
 
     /// <summary>What one thread needs.</summary>
-    private sealed record Worker(LinkDraws Links, ReachWords Reach, int[] Connected)
+    private sealed record Worker(LinkDraws Links, ReachWords Reach, Spreading Spreading, int[] Connected)
     {
         public void Work(SplitMix64 random, ulong counted)
         {
             Links.Draw(ref random);
-            Reach.Spread(Links.Exists);
+            Reach.Spread(Spreading, Links.Exists);
             for (int node = 0; node < Connected.Length; node++)
                 Connected[node] += BitOperations.PopCount(Reach.Reached[node] & counted);
         }

@@ -30,7 +30,8 @@ public static class ExactConnection
             throw new ArgumentException(FormattableString.Invariant($"{links.Length} links; at most {MostLinks} can be enumerated"), nameof(graph));
 
         double[] exists = [.. links.Select(link => Exists(link, deviation))];
-        var reach = new ReachWords(graph, DrawnLinks.EndsOf(graph, links));
+        var reach = new ReachWords(graph.Devices.Length, graph.Relays, DrawnLinks.EndsOf(graph, links));
+        var spreading = Spreading.In(graph);
         double[] low = [.. Enumerable.Range(0, 1 << LinksPerWord).Select(bits => Weight(exists.Take(LinksPerWord), bits))];
         var words = new ulong[links.Length];
         var probability = new double[graph.Devices.Length];
@@ -38,7 +39,7 @@ public static class ExactConnection
         {
             for (int link = 0; link < words.Length; link++)
                 words[link] = link < LinksPerWord ? Pattern(link) : (high >> (link - LinksPerWord) & 1) == 1 ? ulong.MaxValue : 0;
-            reach.Spread(words);
+            reach.Spread(spreading, words);
             double weight = Weight(exists.Skip(LinksPerWord), high);
             for (int node = 0; node < probability.Length; node++)
                 probability[node] += weight * Sum(low, reach.Reached[node]);

@@ -9,7 +9,8 @@ internal sealed class GoalWorker
     private readonly PlannedLinks links;
     private readonly LinkShadowing shadowing;
     private readonly UnknownDraws unknowns;
-    private readonly (DrawnCase Case, ReachWords Reach)[] cases;
+    private readonly DrawnCase[] cases;
+    private readonly ReachWords reach;
     private readonly double[] nodeTerms, unknownValues;
     private readonly double designDb;
     private readonly ulong[][][] exists; // By what is drawn, set of doors and link.
@@ -17,9 +18,9 @@ internal sealed class GoalWorker
     /// <summary>Prepares buffers.</summary>
     public GoalWorker(PlannedLinks links, LinkShadowing shadowing, UnknownDraws unknowns, DrawnCase[] cases)
     {
-        (this.links, this.shadowing, this.unknowns) = (links, shadowing, unknowns);
+        (this.links, this.shadowing, this.unknowns, this.cases) = (links, shadowing, unknowns, cases);
         (int From, int To)[] ends = [.. links.Links.Select(link => (link.From, link.To))];
-        this.cases = [.. cases.Select(drawn => (drawn, new ReachWords(links.Nodes.Length, drawn.Coordinator, drawn.HopLimit, node => drawn.Relays[node], ends)))];
+        reach = new(links.Nodes.Length, node => Array.Exists(cases, drawn => drawn.Spreading.Relays[node]), ends);
         nodeTerms = new double[64 * links.Nodes.Length];
         unknownValues = new double[64 * unknowns.Count];
         designDb = links.Doors[0].DesignMargin.Value;
@@ -79,9 +80,9 @@ internal sealed class GoalWorker
     private void Judge(Drawn drawn, ulong counted)
     {
         ulong goal = counted;
-        foreach ((DrawnCase which, ReachWords reach) in cases)
+        foreach (DrawnCase which in cases)
         {
-            reach.Spread(exists[(int)drawn][which.Doors]);
+            reach.Spread(which.Spreading, exists[(int)drawn][which.Doors]);
             ulong all = counted;
             foreach (int device in which.Devices) all &= reach.Reached[device];
             goal &= all;

@@ -86,10 +86,10 @@ public sealed class ConnectionDrawsTests
         for (int block = 0; block * 64 < Draws; block++)
         {
             var drawn = new LinkDraws(30, ends, [.. links.Select(link => link.Margin.Value)], shadowing);
-            var reach = new ReachWords(graph, ends);
+            var reach = new ReachWords(30, graph.Relays, ends);
             SplitMix64 random = SplitMix64.OfBlock(3, block);
             drawn.Draw(ref random);
-            reach.Spread(drawn.Exists);
+            reach.Spread(Spreading.In(graph), drawn.Exists);
             ulong counted = Draws - (64 * block) >= 64 ? ulong.MaxValue : (1UL << (Draws - (64 * block))) - 1;
             for (int node = 0; node < 30; node++)
                 counts[node] += BitOperations.PopCount(reach.Reached[node] & counted);

@@ -16,8 +16,8 @@ public sealed class ReachWordsTests
                 Link[] links = [.. DrawnLinks.Of(graph)];
                 var random = new SplitMix64((ulong)seed);
                 ulong[] words = [.. links.Select(_ => random.Next())];
-                var reach = new ReachWords(graph, DrawnLinks.EndsOf(graph, links));
-                reach.Spread(words);
+                var reach = new ReachWords(devices, graph.Relays, DrawnLinks.EndsOf(graph, links));
+                reach.Spread(Spreading.In(graph), words);
                 for (int draw = 0; draw < 64; draw++)
                 {
                     int[] hops = HopCounts.Of(OfDraw(graph, links, words, draw));
