@@ -12,6 +12,9 @@ internal sealed class HubAdvice
     /// <summary>Sites that are listed; more would be read by nobody.</summary>
     public const int SitesListed = 10;
 
+    /// <summary>Sites that are tried at once, on as many threads as there are: always as many, so that the answer does not depend on these.</summary>
+    private const int Batch = 8;
+
     private readonly ImmutableArray<Outlet> sites;
     private readonly ImmutableArray<SiteNetwork> networks;
     private readonly PlacementCosts costs;
@@ -75,18 +78,25 @@ internal sealed class HubAdvice
 
     private ImmutableArray<HubSite> BestOf(ImmutableArray<SiteNetwork> members, int listed)
     {
-        var queue = places.Select((place, order) => (Place: place, Order: order, Bound: BoundAt(members, place)))
-            .OrderBy(site => site.Bound.Rank).ThenBy(site => site.Order).ToList();
+        SiteScore[] bounds = OnAllThreads(places.Length, order => BoundAt(members, places[order]));
+        int[] queue = [.. Enumerable.Range(0, places.Length).OrderBy(order => bounds[order].Rank).ThenBy(order => order)];
         List<(HubSite Site, int Order)> known = [];
-        foreach ((int? place, int order, SiteScore bound) in queue)
+        foreach (int[] batch in queue.Chunk(Batch))
         {
-            if (known.Count >= listed && bound.Rank.CompareTo(known[listed - 1].Site.Score.Rank) > 0) break;
-            known.Add((SiteAt(members, place), order));
-            known = [.. known.OrderBy(site => site.Site.Score.Rank)
+            if (known.Count >= listed && bounds[batch[0]].Rank.CompareTo(known[listed - 1].Site.Score.Rank) > 0) break;
+            HubSite[] tried = OnAllThreads(batch.Length, index => SiteAt(members, places[batch[index]]));
+            known = [.. known.Concat(tried.Zip(batch, (site, order) => (Site: site, Order: order))).OrderBy(site => site.Site.Score.Rank)
                 .ThenByDescending(site => site.Site.WeakestMargin?.Value ?? double.NegativeInfinity).ThenBy(site => site.Order)];
         }
 
         return [.. known.Take(listed).Select(site => site.Site)];
+    }
+
+    private static T[] OnAllThreads<T>(int count, Func<int, T> work)
+    {
+        var results = new T[count];
+        Parallel.For(0, count, index => results[index] = work(index));
+        return results;
     }
 
     private SiteScore BoundAt(ImmutableArray<SiteNetwork> members, int? place) =>

@@ -1,10 +1,11 @@
+using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using MeshSim.Devices;
 using MeshSim.Mesh;
 
 namespace MeshSim.Placement;
 
-/// <summary>What one network needs with its coordinator at any of some sites; each answer is found once, when first asked for.</summary>
+/// <summary>What one network needs with its coordinator at any of some sites; each answer is kept when first asked for. Several threads may ask.</summary>
 internal sealed class SiteNetwork
 {
     private const int InPlace = -1;
@@ -15,8 +16,8 @@ internal sealed class SiteNetwork
     private readonly PlacementCosts costs;
     private readonly WorkLimit limit;
     private readonly Dictionary<int, PoweredPlaces> places;
-    private readonly Dictionary<int, HubNetwork> answers = [];
-    private readonly Dictionary<int, SiteScore> bounds = [];
+    private readonly ConcurrentDictionary<int, HubNetwork> answers = [];
+    private readonly ConcurrentDictionary<int, SiteScore> bounds = [];
 
     /// <summary>Surveys the network.</summary>
     /// <param name="home">The home.</param>
