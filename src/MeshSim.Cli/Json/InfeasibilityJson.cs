@@ -33,6 +33,7 @@ internal sealed record ShortLinkJson(string From, string To, double ShortfallDb)
 /// <summary>What giving in on one point comes to; null for what stays as it was asked.</summary>
 internal sealed record ConcessionJson(
     ConcessionKind Kind,
+    ImmutableArray<string> Doubled,
     string? State,
     double? DesignMarginDb,
     double? Availability,
@@ -49,6 +50,7 @@ internal sealed record ConcessionJson(
     /// <summary>The record of a concession.</summary>
     public static ConcessionJson Of(Concession concession) => new(
         concession.Kind,
+        [.. concession.Doubled.Select(outlet => outlet.Value)],
         concession.State,
         concession.DesignMargin?.Value,
         concession.Availability,

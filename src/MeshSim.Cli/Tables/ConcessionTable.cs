@@ -35,6 +35,8 @@ internal static class ConcessionTable
 
     private static IEnumerable<string> Notes(ILookup<bool, Concession> helps, Decibels planned)
     {
+        if (helps[true].Any(concession => concession.Kind == ConcessionKind.TwoAtAnOutlet))
+            yield return "Two repeaters at an outlet share its fuse and perhaps a strip or adaptor: what takes that takes both.";
         if (helps[true].Any(concession => concession.Kind == ConcessionKind.OtherNetwork))
             yield return "Another network: if there is such a device to buy; its repeaters are those beyond what it needs anyway.";
         if (helps[false].Any())

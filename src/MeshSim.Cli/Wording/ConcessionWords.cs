@@ -13,6 +13,7 @@ internal static class ConcessionWords
     public static string Of(Concession concession, Decibels planned) => concession.Kind switch
     {
         ConcessionKind.OneWay => "one way instead of two",
+        ConcessionKind.TwoAtAnOutlet => $"two repeaters {(concession.Doubled.Length == 1 ? "" : "each ")}at {NameList.Short(concession.Doubled)}",
         ConcessionKind.WithoutState => $"{concession.State} need not hold",
         ConcessionKind.LessMargin or ConcessionKind.LeastMargin => Margin(concession, planned),
         ConcessionKind.MoreHops => $"one more hop ({Figures.Count(concession.HopLimit!.Value)}{(concession.IsBeyondRadio ? ": more than this radio allows" : "")})",

@@ -1,5 +1,3 @@
-using MeshSim.Devices;
-
 namespace MeshSim.Cli.Wording;
 
 /// <summary>Lists of names as a sentence or a table cell shows them.</summary>
@@ -9,10 +7,10 @@ internal static class NameList
     private const int Shown = 4;
 
     /// <summary>Names separated by commas, such as "a, b, c, d and 3 more"; empty for none.</summary>
-    public static string Short(IReadOnlyCollection<DeviceId> devices)
+    public static string Short<TName>(IReadOnlyCollection<TName> names)
     {
-        string names = string.Join(", ", devices.Take(Shown));
-        return devices.Count > Shown ? FormattableString.Invariant($"{names} and {devices.Count - Shown} more") : names;
+        string first = string.Join(", ", names.Take(Shown));
+        return names.Count > Shown ? FormattableString.Invariant($"{first} and {names.Count - Shown} more") : first;
     }
 
     /// <summary>Words joined as in speech, such as "a, b and c".</summary>

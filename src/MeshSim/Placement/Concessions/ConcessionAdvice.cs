@@ -47,13 +47,23 @@ internal sealed class ConcessionAdvice
             Network = network.Name,
             Devices = Unserved(asked, dark),
             Obstacles = [.. ObstacleFinder.Find(survey.Situations, named).Select(found => Named(found, names))],
-            Concessions = Infeasibility.BestFirst([.. OneWay(undone), .. WithoutState(undone), .. LessMargin(undone), .. MoreHops(undone)]),
+            Concessions = Infeasibility.BestFirst([.. OneWay(undone), .. TwoAtAnOutlet(), .. WithoutState(undone), .. LessMargin(undone), .. MoreHops(undone)]),
         };
     }
 
     private IEnumerable<Concession> OneWay(ImmutableArray<UnmetDemand> undone)
     {
         if (undone.Any(entry => entry.Lost is not null)) yield return Of(ConcessionKind.OneWay, search.OneWay(), dark);
+    }
+
+    private IEnumerable<Concession> TwoAtAnOutlet()
+    {
+        if (search.HungOn(asked).IsEmpty) yield break;
+        RepeaterSolution solution = search.WithTwoAtAnOutlet(survey.Outlets.Length, asked);
+        yield return Of(ConcessionKind.TwoAtAnOutlet, solution, dark) with
+        {
+            Doubled = [.. survey.OutletsOf(ConcessionSearch.Doubled(solution)).Select(outlet => outlet.Id)],
+        };
     }
 
     private IEnumerable<Concession> WithoutState(ImmutableArray<UnmetDemand> undone)

@@ -33,6 +33,32 @@ internal sealed record ConcessionSearch(ImmutableArray<Situation> Situations, in
     /// <summary>With another design margin.</summary>
     public RepeaterSolution WithMargin(Decibels designMargin) => Under(Everyday.HopLimit, designMargin);
 
+    /// <summary>
+    /// With room for two repeaters at every outlet. Where that costs no more only the outlets take two on which somebody hangs: they must
+    /// whatever else is chosen.
+    /// </summary>
+    /// <param name="outlets">The first so many choices are outlets.</param>
+    /// <param name="asked">The answer to what was asked.</param>
+    /// <returns>The least costly choice; an outlet that takes two is in it twice.</returns>
+    public RepeaterSolution WithTwoAtAnOutlet(int outlets, RepeaterSolution asked)
+    {
+        ImmutableArray<int> hungOn = HungOn(asked);
+        RepeaterSolution anywhere = new TwinOutlets(Situations, Costs, [.. Enumerable.Range(0, outlets)]).Solve(Ways, Limit);
+        if (hungOn.SequenceEqual(Doubled(anywhere))) return anywhere;
+        RepeaterSolution there = new TwinOutlets(Situations, Costs, hungOn).Solve(Ways, Limit);
+        return there.Cost <= anywhere.Cost ? there with { LowerBound = anywhere.LowerBound } : anywhere;
+    }
+
+    /// <summary>The outlets whose loss somebody does not survive, in order.</summary>
+    public ImmutableArray<int> HungOn(RepeaterSolution solution) =>
+    [
+        .. solution.Unmet.Where(entry => entry.Lost >= Everyday.DeviceCount).Select(entry => entry.Lost!.Value - Everyday.DeviceCount).Distinct().Order(),
+    ];
+
+    /// <summary>The outlets that are chosen twice, in order.</summary>
+    public static ImmutableArray<int> Doubled(RepeaterSolution solution) =>
+        [.. solution.Outlets.GroupBy(outlet => outlet).Where(group => group.Count() > 1).Select(group => group.Key)];
+
     /// <summary>Everything that a solution leaves undone, everyday first.</summary>
     public static IEnumerable<UnmetDemand> Undone(RepeaterSolution solution) =>
         solution.Unservable.Select(device => new UnmetDemand(device, 0, null)).Concat(solution.Unmet);

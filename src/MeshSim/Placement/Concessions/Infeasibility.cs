@@ -55,6 +55,9 @@ public enum ConcessionKind
     /// <summary>One way to each device instead of two.</summary>
     OneWay,
 
+    /// <summary>Two repeaters at one outlet, in a double outlet or an adaptor: the loss of one leaves the other.</summary>
+    TwoAtAnOutlet,
+
     /// <summary>A state need not hold.</summary>
     WithoutState,
 
@@ -76,6 +79,9 @@ public sealed record Concession
 {
     /// <summary>On what.</summary>
     public required ConcessionKind Kind { get; init; }
+
+    /// <summary>The outlets that take two repeaters, in the home's order; empty otherwise.</summary>
+    public ImmutableArray<OutletId> Doubled { get; init; } = [];
 
     /// <summary>The state given up; null otherwise.</summary>
     public string? State { get; init; }
