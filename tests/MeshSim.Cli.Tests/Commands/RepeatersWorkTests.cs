@@ -80,6 +80,28 @@ public sealed class RepeatersWorkTests
     }
 
     [Fact]
+    public async Task Giving_in_on_quay_terrace_is_told_with_two_repeaters_at_an_outlet()
+    {
+        Run run = await Run.Of("repeaters", Path.Combine(Run.Root, "floorplans", "quay-terrace"), "--network", "plugs", "--draws", "0");
+
+        run.Code.Should().Be(1);
+        Approval.Verify(run.Output, "repeaters-quay-terrace.txt");
+    }
+
+    [Fact]
+    public async Task Json_names_the_outlets_that_take_two()
+    {
+        Run run = await Run.Of("repeaters", Run.LongHouse, "--json");
+
+        JsonElement[] concessions = [.. run.Json.GetProperty("infeasible").GetProperty("concessions").EnumerateArray()];
+        JsonElement two = concessions.Should().ContainSingle(concession => concession.GetProperty("kind").GetString() == "two-at-an-outlet").Subject;
+        two.GetProperty("doubled").EnumerateArray().Select(outlet => outlet.GetString()).Should().Equal("second-outlet");
+        two.GetProperty("repeaters").GetInt32().Should().Be(2);
+        two.GetProperty("unserved").GetArrayLength().Should().Be(0);
+        concessions.Should().OnlyContain(concession => concession.GetProperty("kind").GetString() == "two-at-an-outlet" || concession.GetProperty("doubled").GetArrayLength() == 0);
+    }
+
+    [Fact]
     public async Task Json_names_the_case_in_which_a_repeater_serves()
     {
         Run run = await Run.Of("repeaters", Run.SwitchedLamp, "--network", "plugs", "--json");

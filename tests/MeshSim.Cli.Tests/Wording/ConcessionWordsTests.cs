@@ -11,6 +11,7 @@ public sealed class ConcessionWordsTests
 
     [Theory]
     [InlineData(ConcessionKind.OneWay, "one way instead of two")]
+    [InlineData(ConcessionKind.TwoAtAnOutlet, "two repeaters at hall")]
     [InlineData(ConcessionKind.WithoutState, "bedtime need not hold")]
     [InlineData(ConcessionKind.LessMargin, "2.0 dB less margin (4.4 dB, holds in 81.1 % of cases)")]
     [InlineData(ConcessionKind.LeastMargin, "2.0 dB less margin (4.4 dB, holds in 81.1 % of cases)")]
@@ -21,6 +22,14 @@ public sealed class ConcessionWordsTests
     [Fact]
     public void Another_network_that_serves_nobody_says_so() =>
         ConcessionWords.Of(Sample(ConcessionKind.OtherNetwork) with { Moved = [] }, Planned).Should().Be("network meters for them: serves none");
+
+    [Fact]
+    public void Several_outlets_that_take_two_are_listed_like_devices()
+    {
+        Concession two = Sample(ConcessionKind.TwoAtAnOutlet);
+        ConcessionWords.Of(two with { Doubled = [new("hall"), new("loft")] }, Planned).Should().Be("two repeaters each at hall, loft");
+        ConcessionWords.Of(two with { Doubled = [new("a"), new("b"), new("c"), new("d"), new("e")] }, Planned).Should().Be("two repeaters each at a, b, c, d and 1 more");
+    }
 
     [Fact]
     public void Hops_within_the_radio_come_without_a_warning_and_fading_without_a_share()
@@ -63,6 +72,7 @@ public sealed class ConcessionWordsTests
     private static Concession Sample(ConcessionKind kind) => new()
     {
         Kind = kind,
+        Doubled = [new("hall")],
         State = "bedtime",
         DesignMargin = new(4.4),
         Availability = 0.811,

@@ -18,11 +18,13 @@ internal sealed class ExhaustiveSurvival
         _met = [.. wanted[true].Select(demand => (demand, !IsMet(demand, 0)))];
         Unservable = [.. wanted[false].Where(demand => demand is { Situation: 0, Lost: null }).Select(demand => demand.Device)];
         Unmet = [.. wanted[false].Where(demand => demand.Situation > 0 || !Unservable.Contains(demand.Device))];
+        // Fewer outlets are tried before more, so that problems of sixteen outlets take no longer than their answers are large.
         (Count, BestSteps, LeastPlaces) = Enumerable.Range(0, all + 1)
-            .Where(Serves)
-            .Select(subset => (Count: int.PopCount(subset), Steps: Steps(subset), Places: Places(subset)))
-            .OrderBy(choice => choice.Count)
-            .ThenByDescending(choice => choice.Steps)
+            .GroupBy(int.PopCount)
+            .OrderBy(subsets => subsets.Key)
+            .Select(subsets => subsets.Where(Serves).Select(subset => (Count: subsets.Key, Steps: Steps(subset), Places: Places(subset))).ToArray())
+            .First(choices => choices.Length > 0)
+            .OrderByDescending(choice => choice.Steps)
             .ThenBy(choice => choice.Places)
             .First();
     }

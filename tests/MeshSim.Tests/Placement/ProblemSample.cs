@@ -14,6 +14,9 @@ internal sealed record ProblemSample(ImmutableArray<bool> Relays, int OutletCoun
 {
     public const double DefaultDesignMarginDb = 6;
 
+    // Across a hand's breadth a margin is far above all that is asked.
+    private const double TwinMarginDb = 60;
+
     /// <summary>Random problems of up to eight devices and eight outlets. On the coarse ones margins are whole, so ties are common.</summary>
     public static readonly Gen<ProblemSample> Any =
         Gen.Select(Gen.Int[0, int.MaxValue], Gen.Bool).Select((seed, isCoarse) => Random(seed, isCoarse));
@@ -45,6 +48,16 @@ internal sealed record ProblemSample(ImmutableArray<bool> Relays, int OutletCoun
 
     /// <summary>The same without the last outlet.</summary>
     public ProblemSample WithoutLastOutlet() => this with { OutletCount = OutletCount - 1 };
+
+    /// <summary>The same with second outlets beside some of its outlets, after all others.</summary>
+    public ProblemSample WithTwins(ImmutableArray<int> outlets)
+    {
+        int[] first = [.. Enumerable.Range(0, NodeCount), .. outlets.Select(outlet => Relays.Length + outlet)];
+        double[,] marginsDb = new double[first.Length, first.Length];
+        for (int a = 0; a < first.Length; a++)
+            for (int b = 0; b < first.Length; b++) marginsDb[a, b] = first[a] == first[b] ? TwinMarginDb : MarginsDb[first[a], first[b]];
+        return this with { OutletCount = OutletCount + outlets.Length, MarginsDb = marginsDb };
+    }
 
     /// <summary>The same with one link so weak that it never counts.</summary>
     public ProblemSample WithoutLink(int a, int b)

@@ -51,6 +51,17 @@ internal sealed record SurvivalSample(ImmutableArray<ProblemSample> Situations, 
         return this with { Situations = [.. Situations.Select(s => s.WithoutLastOutlet())], Off = [.. Off.Select(off => off.Remove(last))] };
     }
 
+    /// <summary>The same with second outlets beside some of its outlets, after all others: alike in what they hear and in when they have power.</summary>
+    public SurvivalSample WithTwins(ImmutableArray<int> outlets)
+    {
+        (int devices, int nodes) = (Everyday.Relays.Length, Everyday.NodeCount);
+        return this with
+        {
+            Situations = [.. Situations.Select(situation => situation.WithTwins(outlets))],
+            Off = [.. Off.Select(off => off.AddRange(Enumerable.Range(0, outlets.Length).Where(twin => off.Contains(devices + outlets[twin])).Select(twin => nodes + twin)))],
+        };
+    }
+
     /// <summary>Everyday and nothing else, one way.</summary>
     public SurvivalSample WithFewerGoals() => this with { Situations = Situations[..1], Off = Off[..1], Ways = 1 };
 

@@ -37,6 +37,30 @@ public sealed class ConcessionStudyTests
     }
 
     [Fact]
+    public void Second_outlets_beside_those_that_take_two_are_all_that_is_missing()
+    {
+        int offered = 0;
+        for (int seed = 0; seed < Homes; seed++)
+        {
+            Home home = HeldHomes.Of(seed);
+            Infeasibility told = Tell(home, Goals);
+            bool hangs = told.Obstacles.Any(obstacle => obstacle.Case.IsRepeaterLost);
+            Concession? two = told.Concessions.FirstOrDefault(concession => concession.Kind == ConcessionKind.TwoAtAnOutlet);
+            (two is not null).Should().Be(hangs, "seed {0}: it is offered where somebody hangs on a repeater", seed);
+            if (two is null) continue;
+
+            Home changed = WithSecondOutlets(home, home.Outlets.Where(outlet => two.Doubled.Contains(outlet.Id)));
+            RepeaterPlacement placement = Place(changed, changed.Networks[0], Goals);
+            placement.Cost.Should().Be(two.Cost, "seed {0}", seed);
+            placement.Unserved.Should().NotContain(unserved => unserved.Case.IsRepeaterLost, "seed {0}", seed);
+            told.Concessions.Where(concession => concession != two).Should().OnlyContain(concession => concession.Doubled.IsEmpty);
+            offered++;
+        }
+
+        offered.Should().BeGreaterThan(Homes / 8);
+    }
+
+    [Fact]
     public void The_best_comes_first()
     {
         for (int seed = 0; seed < Homes; seed++)
@@ -98,6 +122,7 @@ public sealed class ConcessionStudyTests
         Home changed = concession.Kind switch
         {
             ConcessionKind.MoreHops => home with { Networks = home.Networks.SetItem(0, network with { HopLimit = concession.HopLimit!.Value }) },
+            ConcessionKind.TwoAtAnOutlet => WithSecondOutlets(home, home.Outlets),
             ConcessionKind.WithoutState => home with { States = [.. home.States.Where(state => state.Name != concession.State)] },
             ConcessionKind.LessMargin => home with { Parameters = home.Parameters with { Availability = concession.Availability!.Value } },
 
@@ -110,6 +135,10 @@ public sealed class ConcessionStudyTests
         concession.Cost.Should().Be(placement.Cost, "seed {0} {1}", seed, concession.Kind);
         concession.IsProven.Should().Be(placement.IsProven);
     }
+
+    /// <summary>A second outlet at the same place, on the same circuit, beside some.</summary>
+    private static Home WithSecondOutlets(Home home, IEnumerable<Outlet> outlets) =>
+        home with { Outlets = [.. home.Outlets, .. outlets.Select(outlet => outlet with { Id = new($"{outlet.Id} too") })] };
 
     private static void Exchanged(Home home, Infeasibility told, Concession concession)
     {

@@ -45,6 +45,56 @@ public sealed class ConcessionSearchTests
     }
 
     [Fact]
+    public void Two_at_an_outlet_come_to_what_the_best_of_all_subsets_of_doubled_outlets_comes_to()
+    {
+        int offered = 0, elsewhere = 0;
+        for (int seed = 0; seed < Problems; seed++)
+        {
+            SurvivalSample sample = SurvivalSample.Random(seed, isCoarse: seed % 2 == 0, ways: 2);
+            ImmutableArray<int> outlets = [.. Enumerable.Range(0, sample.Everyday.OutletCount)];
+            ConcessionSearch search = SearchOf(sample);
+            RepeaterSolution asked = search.AsAsked();
+            RepeaterSolution solution = search.WithTwoAtAnOutlet(outlets.Length, asked);
+            ImmutableArray<int> hungOn = search.HungOn(asked), doubled = ConcessionSearch.Doubled(solution);
+
+            ExhaustiveSurvival oracle = new(sample.WithTwins(outlets));
+            solution.Unservable.Should().Equal(oracle.Unservable, "seed {0}", seed);
+            solution.Unmet.Should().Equal(oracle.Unmet, "seed {0}", seed);
+            solution.Cost.Should().Be(oracle.Count, "seed {0}", seed);
+            solution.IsProven.Should().BeTrue("seed {0}", seed);
+            solution.Outlets.Should().HaveCount(oracle.Count, "seed {0}", seed);
+            oracle.Serves(SubsetOf(solution, doubled, outlets.Length)).Should().BeTrue("seed {0}", seed);
+
+            solution.Unmet.Should().Equal(asked.Unmet.Where(entry => entry.Lost is not { } lost || lost < sample.Everyday.Relays.Length), "seed {0}", seed);
+            hungOn.Should().BeSubsetOf(doubled, "seed {0}: one alone there leaves somebody", seed);
+            bool isDearerThere = new ExhaustiveSurvival(sample.WithTwins(hungOn)).Count > oracle.Count;
+            (doubled.Length > hungOn.Length).Should().Be(isDearerThere, "seed {0}: no outlet takes two in vain", seed);
+            offered += hungOn.IsEmpty ? 0 : 1;
+            elsewhere += isDearerThere ? 1 : 0;
+        }
+
+        offered.Should().BeGreaterThan(Problems / 4, "somebody must hang on a repeater now and then");
+        elsewhere.Should().BePositive();
+
+        static int SubsetOf(RepeaterSolution solution, ImmutableArray<int> doubled, int outlets) =>
+            ExhaustivePlacement.SubsetOf([.. solution.Outlets.Distinct(), .. doubled.Select(outlet => outlets + outlet)]);
+    }
+
+    [Fact]
+    public void What_takes_a_circuit_takes_both_at_an_outlet()
+    {
+        // 0 is the coordinator; 1 hears it over the outlet 2 alone, everyday and in a state in which the outlet is off.
+        double[,] margins = { { 0, -9, 9 }, { -9, 0, 9 }, { 9, 9, 0 } };
+        ProblemSample house = new([true, false], OutletCount: 1, HopLimit: 5, ProblemSample.DefaultDesignMarginDb, margins);
+        ConcessionSearch search = SearchOf(new([house, house], [[], [2]], Ways: 2));
+
+        RepeaterSolution asked = search.AsAsked(), solution = search.WithTwoAtAnOutlet(1, asked);
+        asked.Unmet.Should().Equal(new UnmetDemand(1, 1, null), new UnmetDemand(1, 0, 2));
+        solution.Outlets.Should().Equal(0, 0);
+        solution.Unmet.Should().Equal(new UnmetDemand(1, 1, null));
+    }
+
+    [Fact]
     public void No_concession_costs_a_device_what_it_has_without()
     {
         for (int seed = 0; seed < Problems; seed++)
@@ -52,6 +102,7 @@ public sealed class ConcessionSearchTests
             SurvivalSample sample = SurvivalSample.Random(seed, isCoarse: seed % 2 == 0, ways: 2);
             ConcessionSearch search = SearchOf(sample);
             int[] asked = Without(search.AsAsked());
+            Without(search.WithTwoAtAnOutlet(sample.Everyday.OutletCount, search.AsAsked())).Should().BeSubsetOf(asked, "seed {0}", seed);
             Without(search.OneWay()).Should().BeSubsetOf(asked, "seed {0}", seed);
             Without(search.WithHopLimit(sample.Everyday.HopLimit + 1)).Should().BeSubsetOf(asked, "seed {0}", seed);
             Without(search.WithMargin(new Decibels(sample.Everyday.DesignMarginDb) - ConcessionSearch.Less)).Should().BeSubsetOf(asked, "seed {0}", seed);
