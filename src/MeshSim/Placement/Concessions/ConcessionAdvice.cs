@@ -78,12 +78,11 @@ internal sealed class ConcessionAdvice
     {
         if (undone.IsEmpty) yield break;
         Decibels margin = survey.Problem.DesignMargin;
-        if (margin >= ConcessionSearch.Less) yield return With(ConcessionKind.LessMargin, margin - ConcessionSearch.Less);
-        Decibels least = ObstacleFinder.LeastMargin(survey.Situations, undone);
-        if (least >= Decibels.Zero) yield return With(ConcessionKind.LeastMargin, least);
+        if (margin >= ConcessionSearch.Less) yield return With(ConcessionKind.LessMargin, margin - ConcessionSearch.Less, search.WithMargin(margin - ConcessionSearch.Less));
+        if (search.WithLeastMargin(undone) is { } least) yield return With(ConcessionKind.LeastMargin, least.Margin, least.Solution);
 
-        Concession With(ConcessionKind kind, Decibels less) =>
-            Of(kind, search.WithMargin(less), dark) with { DesignMargin = less, Availability = AvailabilityAt(less) };
+        Concession With(ConcessionKind kind, Decibels less, RepeaterSolution solution) =>
+            Of(kind, solution, dark) with { DesignMargin = less, Availability = AvailabilityAt(less) };
     }
 
     private IEnumerable<Concession> MoreHops(ImmutableArray<UnmetDemand> undone)

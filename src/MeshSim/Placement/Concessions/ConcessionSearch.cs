@@ -59,6 +59,23 @@ internal sealed record ConcessionSearch(ImmutableArray<Situation> Situations, in
     public static ImmutableArray<int> Doubled(RepeaterSolution solution) =>
         [.. solution.Outlets.GroupBy(outlet => outlet).Where(group => group.Count() > 1).Select(group => group.Key)];
 
+    /// <summary>
+    /// With the greatest design margin at which everything can be had; null where that is below 0. A device without a way is asked
+    /// about losses only once it has one, so a margin that gives everybody a way may still leave second ways out.
+    /// </summary>
+    /// <param name="undone">What cannot be had with the design margin as it is.</param>
+    public (Decibels Margin, RepeaterSolution Solution)? WithLeastMargin(ImmutableArray<UnmetDemand> undone)
+    {
+        while (ObstacleFinder.LeastMargin(Situations, undone) is var margin && margin >= Decibels.Zero)
+        {
+            RepeaterSolution solution = WithMargin(margin);
+            undone = [.. Undone(solution)];
+            if (undone.IsEmpty) return (margin, solution);
+        }
+
+        return null;
+    }
+
     /// <summary>Everything that a solution leaves undone, everyday first.</summary>
     public static IEnumerable<UnmetDemand> Undone(RepeaterSolution solution) =>
         solution.Unservable.Select(device => new UnmetDemand(device, 0, null)).Concat(solution.Unmet);

@@ -30,11 +30,11 @@ internal static class ObstacleFinder
     }
 
     /// <summary>
-    /// By how much less margin everything could be had: the least over all devices of the weakest link on their strongest route.
+    /// With how little margin all of it could be had: the least over its devices of the weakest link on their strongest route.
     /// </summary>
     /// <param name="situations">Everyday first.</param>
     /// <param name="unmet">What cannot be had.</param>
-    /// <returns>The margin at which everything can be had; minus infinity when nothing helps.</returns>
+    /// <returns>The greatest margin at which all of it can be had; minus infinity when nothing helps.</returns>
     public static Decibels LeastMargin(ImmutableArray<Situation> situations, IEnumerable<UnmetDemand> unmet)
     {
         Decibels least = situations[0].Problem.DesignMargin;

@@ -113,6 +113,41 @@ public sealed class ConcessionSearchTests
         static int[] Without(RepeaterSolution solution) => [.. ConcessionSearch.Undone(solution).Select(unmet => unmet.Device).Distinct()];
     }
 
+    [Fact]
+    public void With_the_least_margin_nothing_is_left_undone_and_with_any_more_something_is()
+    {
+        int found = 0, inSteps = 0;
+        for (int seed = 0; seed < Problems; seed++)
+        {
+            SurvivalSample sample = SurvivalSample.Random(seed, isCoarse: seed % 2 == 0, ways: 2);
+            ConcessionSearch search = SearchOf(sample);
+            ImmutableArray<UnmetDemand> undone = [.. ConcessionSearch.Undone(search.AsAsked())];
+            if (undone.IsEmpty) continue;
+            double[] marginsDb = [.. sample.Situations.SelectMany(problem => problem.MarginsDb.Cast<double>()).Append(sample.Everyday.DesignMarginDb)
+                .Where(marginDb => marginDb >= 0 && marginDb <= sample.Everyday.DesignMarginDb).Distinct().Order()];
+            if (search.WithLeastMargin(undone) is not { } least)
+            {
+                IsUndoneAt(marginsDb[0]).Should().BeTrue("seed {0}", seed);
+                continue;
+            }
+
+            Undone(least.Solution).Should().Be(0, "seed {0}", seed);
+            IsUndoneAt(least.Margin.Value).Should().BeFalse("seed {0}", seed);
+            IsUndoneAt(marginsDb.First(marginDb => marginDb > least.Margin.Value)).Should().BeTrue("seed {0}", seed);
+            found++;
+            inSteps += least.Margin < ObstacleFinder.LeastMargin(search.Situations, undone) ? 1 : 0;
+
+            bool IsUndoneAt(double marginDb)
+            {
+                ExhaustiveSurvival oracle = new(With(sample, everywhere => everywhere with { DesignMarginDb = marginDb }));
+                return oracle.Unservable.Length + oracle.Unmet.Length > 0;
+            }
+        }
+
+        found.Should().BePositive();
+        inSteps.Should().BePositive("devices out of reach must want second ways now and then");
+    }
+
     private static int Undone(RepeaterSolution solution) => ConcessionSearch.Undone(solution).Count();
 
     private static ConcessionSearch SearchOf(SurvivalSample sample)
