@@ -73,7 +73,7 @@ internal static class Samples
         Links = [Link(Stick, Plug, 20), Link(Plug, Lamp, 12.5), Link(Lamp, Shed, 3.2)],
         Devices =
         [
-            new() { Device = Plug, Route = Route(20, Plug, Stick), DisjointRoutes = 1, Command = new(0.9995, 4.25, 5.5) },
+            new() { Device = Plug, Route = Route(20, Plug, Stick), DisjointRoutes = 2, Command = new(0.9995, 4.25, 5.5) },
             new() { Device = Lamp, Route = Route(12.5, Lamp, Plug, Stick), DisjointRoutes = 2, Command = new(0.975, 8.5, 12.25) },
             new() { Device = Shed, Route = null, DisjointRoutes = 0, NearestLink = Link(Lamp, Shed, 3.2) },
         ],

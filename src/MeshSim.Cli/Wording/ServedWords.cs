@@ -14,10 +14,11 @@ internal static class ServedWords
     public static string Counts(NetworkCoverage coverage, RepeaterPlacement placement, string then)
     {
         int all = coverage.Devices.Length, none = OutOfReach(placement).Count, one = OneWay(placement).Count;
-        string asked = placement.Goals.Ways > 1 ? "two reliable ways" : "a reliable way";
-        if (none + one == 0) return $"every device{then} has {asked}{States(placement, "nobody")}";
+        string asked = placement.Goals.Ways > 1 ? $"two reliable ways{OrStraight(coverage)}" : "a reliable way";
+        if (none + one == 0) return $"{(all == 1 ? "the only" : "every")} device{then} has {asked}{States(placement, "nobody")}";
 
-        (int Count, string First, string Further)[] parts = [(all - none - one, asked, asked), (one, "only one way", "only one"), (none, "no way", "none")];
+        string onlyOne = OrStraight(coverage).Length == 0 ? "only one" : "only one over others";
+        (int Count, string First, string Further)[] parts = [(all - none - one, asked, asked), (one, "only one way", onlyOne), (none, "no way", "none")];
         if (all == 1) return $"the only device{then} has {(none == 1 ? "no way" : "only one way")}{States(placement, none == 0 ? "nobody" : "nobody else")}";
         string[] told =
         [
@@ -69,6 +70,13 @@ internal static class ServedWords
         string clean = whole.Length == 0 ? "" : $"; {nobody} drops in {NameList.Spoken(whole)}";
         return dropped.Count == 0 ? clean : $"{clean}; without a way: {NameList.Spoken([.. told])}";
     }
+
+    /// <summary>
+    /// A device that hears the coordinator and nobody else has all that is asked, since no loss of a router takes its way; but it is one
+    /// way, and <c>routes</c> counts it as one.
+    /// </summary>
+    private static string OrStraight(NetworkCoverage coverage) =>
+        coverage.Devices.Any(reach => reach is { DisjointRoutes: 1, Route.Path.Length: 2 }) ? $" or one straight to {coverage.Network.Coordinator}" : "";
 
     private static HashSet<DeviceId> OutOfReach(RepeaterPlacement placement) => [.. placement.Unserved.Where(u => u.Case == default).Select(u => u.Device)];
 

@@ -1,6 +1,7 @@
 using MeshSim.Cli.Wording;
 using MeshSim.Devices;
 using MeshSim.Placement;
+using MeshSim.Studies;
 
 namespace MeshSim.Cli.Tests.Wording;
 
@@ -20,6 +21,18 @@ public sealed class ServedWordsTests
             Samples.Coverage,
             Samples.Placement with { Unserved = [Shed, Shed with { Case = new(null, "plug") }, Shed with { Case = new("away", null) }], StatesHeld = ["away"] },
             "").Should().Be("of 3 devices, 2 have two reliable ways and 1 none; nobody else drops in away");
+
+    [Fact]
+    public void One_way_straight_to_the_coordinator_is_not_called_two()
+    {
+        NetworkCoverage straight = Samples.Coverage with { Devices = Samples.Coverage.Devices.SetItem(0, Samples.Coverage.Devices[0] with { DisjointRoutes = 1 }) };
+
+        ServedWords.Counts(straight, Samples.Placement, "").Should().Be("every device has two reliable ways or one straight to stick");
+        ServedWords.Counts(straight, Samples.Placement with { Unserved = [Shed with { Case = new(null, "lamp") }] }, "").Should().Be(
+            "of 3 devices, 2 have two reliable ways or one straight to stick and 1 only one over others");
+        ServedWords.Counts(straight with { Devices = straight.Devices[..1] }, Samples.Placement, "").Should().Be(
+            "the only device has two reliable ways or one straight to stick");
+    }
 
     [Fact]
     public void Where_one_way_is_asked_nobody_is_told_of_a_second() =>
