@@ -42,19 +42,31 @@ internal static class TextTable
         int excess = widths.Sum() + (Gap * (count - 1)) - width;
 
         // What costs the reader least gives way first: a heading goes on two lines, then cells break between words, then ids at
-        // their hyphens, then anywhere. The widest column gives, one character at a time: at these sizes simplicity wins.
-        excess = Narrow(widths, excess, c => Math.Max(WidestCell(table, c), Longest(Words(table.Columns[c].Heading))));
-        excess = Narrow(widths, excess, c => table.Columns[c].IsNumber ? widths[c] : Longest(Texts(table, c).SelectMany(Words)));
-        excess = Narrow(widths, excess, c => table.Columns[c].IsNumber ? widths[c] : Longest(Texts(table, c).SelectMany(Words).SelectMany(Parts)));
+        // their hyphens, then a heading goes on more lines, then anything breaks anywhere. The widest column gives, one character at
+        // a time: at these sizes simplicity wins.
+        excess = Narrow(widths, excess, c => Math.Max(WidestCell(table, c), OnTwoLines(table.Columns[c].Heading)));
+        excess = Narrow(widths, excess, c => Broken(table, c, Words));
+        excess = Narrow(widths, excess, c => Broken(table, c, text => Words(text).SelectMany(Parts)));
+        excess = Narrow(widths, excess, c => table.Columns[c].IsNumber
+            ? Math.Max(WidestCell(table, c), Longest(Words(table.Columns[c].Heading)))
+            : Longest(Texts(table, c).SelectMany(Words).SelectMany(Parts)));
         Narrow(widths, excess, c => table.Columns[c].IsNumber ? widths[c] : NarrowestColumn);
         return widths;
+
+        int Broken(Table table, int c, Func<string, IEnumerable<string>> pieces) => table.Columns[c].IsNumber
+            ? widths[c]
+            : Math.Max(Longest(table.Rows.SelectMany(row => pieces(row[c]))), OnTwoLines(table.Columns[c].Heading));
     }
 
     private static int WidestCell(Table table, int column) => table.Rows.Select(row => row[column].Length).DefaultIfEmpty().Max();
 
     private static IEnumerable<string> Texts(Table table, int column) => table.Rows.Select(row => row[column]).Append(table.Columns[column].Heading);
 
-    private static int Longest(IEnumerable<string> texts) => texts.Max(text => text.Length);
+    private static int Longest(IEnumerable<string> texts) => texts.Select(text => text.Length).DefaultIfEmpty().Max();
+
+    /// <summary>The narrowest column in which a heading takes no more than two lines.</summary>
+    private static int OnTwoLines(string heading) =>
+        Enumerable.Range(Longest(Words(heading)), heading.Length + 1).First(width => Wrap(heading, width).Take(3).Count() <= 2);
 
     private static string[] Words(string text) => text.Split(' ');
 

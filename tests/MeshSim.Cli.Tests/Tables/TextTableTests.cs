@@ -58,4 +58,12 @@ public sealed class TextTableTests
             Letters(TextTable.Paragraph(text, 10)).Should().Be(Letters(text)));
 
     private static string Letters(string text) => string.Concat(text.Where(char.IsLetter));
+
+    [Fact]
+    public void A_heading_keeps_to_two_lines_while_cells_can_break()
+    {
+        Table table = new([new("What is off"), new("95 % ms +", true), new("")], [["repeater-workshop-bench", "3.6", "x"]]);
+
+        TextTable.Render(table, 24).Should().StartWith("                 95 %\nWhat is off      ms +\n");
+    }
 }
