@@ -23,12 +23,12 @@ internal sealed class StagedAnswer : IDisposable
     /// <summary>The folder to fill; null when no pictures are wanted.</summary>
     public StagedFolder? Pictures { get; }
 
-    /// <summary>Moves the pictures into place, writes the text, and says where the pictures are.</summary>
+    /// <summary>Moves the pictures into place, writes the text, and says where the pictures are, or that there are none.</summary>
     public void Write(Terminal terminal, string text)
     {
         Pictures?.Complete();
         Result.Write(terminal, file, text);
-        if (pictures is not null) terminal.Error.Write($"The pictures are in {pictures}\n");
+        if (Pictures is { } folder) terminal.Error.Write(folder.IsEmpty ? $"There is nothing to draw: {pictures} holds no picture\n" : $"The pictures are in {pictures}\n");
     }
 
     /// <inheritdoc/>

@@ -21,7 +21,7 @@ internal sealed class StagedFolder : IDisposable
     /// <exception cref="InputException">It is empty, or something is in that place that no earlier run wrote.</exception>
     public StagedFolder(string path)
     {
-        if (path.Length == 0) throw new InputException("error: --out is empty; give the folder to make");
+        if (path.Length == 0) throw new InputException("error: the name of a folder is empty; give the folder to make");
         this.path = path;
         target = Path.TrimEndingDirectorySeparator(Path.GetFullPath(path));
         Refuse(target);
@@ -42,6 +42,9 @@ internal sealed class StagedFolder : IDisposable
         return null;
     }
 
+    /// <summary>Whether it was completed with nothing in it but its list.</summary>
+    public bool IsEmpty { get; private set; }
+
     /// <summary>Adds a file of bytes.</summary>
     /// <param name="name">Its name, without folders.</param>
     /// <param name="content">All of it.</param>
@@ -61,6 +64,7 @@ internal sealed class StagedFolder : IDisposable
     /// <summary>Moves the complete folder into place.</summary>
     public void Complete()
     {
+        IsEmpty = names.Count == 0;
         Add(ListName, string.Join('\n', names.Prepend(ListHeading)) + "\n");
         Refuse(target); // The work may have taken a while.
         string old = staging + ".old";

@@ -15,7 +15,7 @@ public sealed class StagedAnswerTests : IDisposable
     }
 
     [Fact]
-    public void Text_goes_to_theoutput_and_the_place_of_the_pictures_to_theerrors()
+    public void Text_goes_to_the_output_and_the_place_of_the_pictures_to_the_errors()
     {
         using TemporaryFolder folder = new();
         using StagedAnswer staged = new(file: null, folder["maps"]);
@@ -26,6 +26,17 @@ public sealed class StagedAnswerTests : IDisposable
         output.ToString().Should().Be("answer\n");
         error.ToString().Should().Be($"The pictures are in {folder["maps"]}\n");
         File.ReadAllText(Path.Combine(folder["maps"], "a.svg")).Should().Be("picture");
+    }
+
+    [Fact]
+    public void Where_nothing_is_drawn_no_pictures_are_promised()
+    {
+        using TemporaryFolder folder = new();
+        using StagedAnswer staged = new(file: null, folder["maps"]);
+
+        staged.Write(Terminal, "answer\n");
+
+        error.ToString().Should().Be($"There is nothing to draw: {folder["maps"]} holds no picture\n");
     }
 
     [Fact]

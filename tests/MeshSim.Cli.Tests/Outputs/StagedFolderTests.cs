@@ -83,7 +83,7 @@ public sealed class StagedFolderTests
     {
         Action make = () => new StagedFolder("").Dispose();
 
-        make.Should().Throw<InputException>().WithMessage("*--out is empty*");
+        make.Should().Throw<InputException>().WithMessage("*the name of a folder is empty*");
     }
 
     [Fact]
