@@ -11,7 +11,7 @@ internal sealed class RepeatersCommand : Command, IHasExample
 
     /// <summary>Makes the shape.</summary>
     public RepeatersCommand()
-        : base("repeaters", "The fewest mains repeaters with which every device has a reliable way, and where to plug them in")
+        : base("repeaters", "The fewest mains repeaters with which every device has two reliable ways, and where to plug them in")
     {
         Study.AddTo(this);
         foreach (Option option in new Option[] { Goals.Ways, Goals.Everyday, Ladder, Chance.Draws, Chance.Seed, Maps, Apply.Apply, Out }) Options.Add(option);
