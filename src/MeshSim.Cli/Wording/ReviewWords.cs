@@ -79,7 +79,21 @@ internal static class ReviewWords
         // Where nothing but the other repeaters is left, whom it is for says who fails.
         bool isRest = next.Repeaters.SequenceEqual(placement.Repeaters.Select(repeater => repeater.Outlet).Where(outlet => outlet != site.Outlet))
             && next.KeptOn.SequenceEqual(placement.KeptOn.Select(kept => kept.Device));
-        return "No other outlet takes its place" + (isRest ? "." : $": the best without it is {rest}, and leaves {Names(next.Fails)} without all that is asked.");
+        return "No other outlet takes its place" + (isRest ? "." : $": the best without it is {rest}, and leaves {Left(next.Fails)}.");
+    }
+
+    /// <summary>Who has no way at all, and who has one but not all that is asked, such as "shed-plug without a way and lamp without all that is asked".</summary>
+    private static string Left(ImmutableArray<UnservedDevice> fails)
+    {
+        ImmutableArray<UnservedDevice> none = [.. fails.Where(fail => fail.Case == default)];
+        HashSet<Devices.DeviceId> outOfReach = [.. none.Select(fail => fail.Device)];
+        ImmutableArray<UnservedDevice> some = [.. fails.Where(fail => !outOfReach.Contains(fail.Device))];
+        string[] told =
+        [
+            .. none.IsEmpty ? Array.Empty<string>() : [$"{Names(none)} without a way"],
+            .. some.IsEmpty ? Array.Empty<string>() : [$"{Names(some)} without all that is asked"],
+        ];
+        return NameList.Spoken(told);
     }
 
     private static string Compared(Decibels? spare, Decibels other)
