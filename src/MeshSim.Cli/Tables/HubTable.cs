@@ -21,7 +21,7 @@ internal static class HubTable
             Notes =
             [
                 "No way: devices without one everyday, whatever is plugged in. Not all: devices that have one, but not all that is asked. "
-                    + "Weakest: margin of the weakest link on the weakest everyday route."
+                    + "Weakest: the weakest link everyday with each device on its strongest way; routes goes by transmissions and may take another."
                     + (hub.Sites.All(site => site.IsProven) ? "" : " A cost with \"or less\" is not proven to be the least."),
                 .. hub.Sites.Where(site => !site.DarkIn.IsEmpty).GroupBy(site => NameList.Spoken(site.DarkIn), StringComparer.Ordinal)
                     .Select(sites => $"No power at the hub in {sites.Key}: {string.Join(", ", sites.Select(Name))}. No device has a way then."),

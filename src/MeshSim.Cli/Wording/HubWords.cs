@@ -1,5 +1,6 @@
 using MeshSim.Devices;
 using MeshSim.Placement;
+using MeshSim.Radio;
 using MeshSim.Studies;
 
 namespace MeshSim.Cli.Wording;
@@ -11,7 +12,8 @@ internal static class HubWords
     public static string Answer(HubPlacement hub)
     {
         HubSite best = hub.Best, present = hub.Present;
-        string proof = hub.Sites.All(site => site.IsProven)
+        string proof = hub.SitesConsidered == 1 ? "there is no other site to try"
+            : hub.Sites.All(site => site.IsProven)
             ? $"no other of {Figures.Counted(hub.SitesConsidered, "site")} is better"
             : $"better is not ruled out among {Figures.Counted(hub.SitesConsidered, "site")}";
         return best.Outlet is null
@@ -38,8 +40,12 @@ internal static class HubWords
     public static string Basis(Home home, StudyOptions options, HubPlacement hub)
     {
         string state = options.State is { } s ? $", state {s.Name}" : "";
+        Network[] networks = [.. home.Networks.Where(network => hub.Networks.Contains(network.Name))];
+
+        // In a star no device speaks over another, so there is one way to ask for.
+        PlacementGoals goals = networks.All(network => network.Radio.Topology == Topology.Star) ? hub.Goals with { Ways = 1 } : hub.Goals;
         return $"{(hub.Networks.Length == 1 ? "Network" : "Networks")} {NameList.Spoken([.. hub.Networks.Select(name => name.Value)])}, model {ModelWords.Of(options.Model)}, "
-            + $"{Margins([.. home.Networks.Where(network => hub.Networks.Contains(network.Name))], home)}{state}. {GoalWords.Asked(hub.Goals, hub.StatesHeld)}. "
+            + $"{Margins(networks, home)}{state}. {GoalWords.Asked(goals, hub.StatesHeld)}. "
             + FormattableString.Invariant($"A repeater costs {home.Costs.Repeater}, moving the hub {home.Costs.HubMove}, a switch given up {home.Costs.SwitchGivenUp}");
     }
 

@@ -1,0 +1,43 @@
+using MeshSim.Cli.Wording;
+using MeshSim.Devices;
+using MeshSim.Placement;
+using MeshSim.Radio;
+using MeshSim.Studies;
+
+namespace MeshSim.Cli.Tests.Wording;
+
+public sealed class HubWordsTests
+{
+    private static readonly HubSite Present = new(null, 0, 0, [new(Samples.Network.Name, [], [], [], [], new(20), 0, 0, 0)]);
+
+    private static readonly HubPlacement Hub = new()
+    {
+        Networks = [Samples.Network.Name],
+        Goals = PlacementGoals.Default,
+        StatesHeld = [],
+        Sites = [Present],
+        SitesConsidered = 3,
+        OutletsSwitchedOff = 0,
+        Apart = [new([Samples.Network.Name], Present)],
+    };
+
+    [Fact]
+    public void The_best_of_several_sites_is_said_to_be_that() =>
+        HubWords.Answer(Hub).Should().Be("Leave the hub where it is: no repeater, cost 0 (no other of 3 sites is better).");
+
+    [Fact]
+    public void A_lone_site_is_not_called_the_best_of_several() =>
+        HubWords.Answer(Hub with { SitesConsidered = 1 }).Should().Be("Leave the hub where it is: no repeater, cost 0 (there is no other site to try).");
+
+    [Fact]
+    public void Two_ways_are_asked_of_a_mesh() => Basis(Topology.Mesh).Should().Contain("Asked for: two ways to each device");
+
+    [Fact]
+    public void In_a_star_there_is_one_way_to_ask_for() => Basis(Topology.Star).Should().Contain("Asked for: a way to each device");
+
+    private static string Basis(Topology topology)
+    {
+        Network network = Samples.Network with { Radio = Samples.Network.Radio with { Topology = topology } };
+        return HubWords.Basis(Samples.Home with { Networks = [network] }, new StudyOptions(), Hub);
+    }
+}
