@@ -2,6 +2,7 @@ using MeshSim.Cli.Answers;
 using MeshSim.Mesh.Outages;
 using MeshSim.Mesh.Routers;
 using MeshSim.Placement;
+using MeshSim.Studies;
 
 namespace MeshSim.Cli.Wording;
 
@@ -20,12 +21,12 @@ internal static class RiskWords
         {
             RouterDuty[] missed = [.. answer.Routers.Duties.Where(duty => duty.MissedIn.Any(outage => outage.Name == broken.Outage.Name))];
             told.UnionWith(missed);
-            yield return $"{broken.Outage.Name} must hold and drops {NameList.Short(broken.Dropped)}{Carried(broken, missed, IsMended(answer.Placement, broken))}";
+            yield return $"{broken.Outage.Name} must hold and drops {NameList.Short(broken.Dropped)}{Carried(broken, missed, Holds(answer.Placement, broken.Outage))}";
         }
 
         foreach (RouterDuty duty in answer.Routers.Duties.Where(duty => !told.Contains(duty)))
         {
-            bool isMended = IsMended(answer.Placement, duty);
+            bool isMended = IsMended(answer, duty);
             if (duty.Verdict == RouterVerdict.Replace) yield return $"{duty.Device}: {RouterWords.Why(duty)}; {(isMended ? Mended : Advice(duty.Device.Value))}";
             if (duty.Verdict == RouterVerdict.Keep) yield return $"{duty.Device}: {RouterWords.Why(duty)}; {(isMended ? Mended : "keep it powered")}";
         }
@@ -33,11 +34,17 @@ internal static class RiskWords
 
     private const string Mended = "what is recommended above mends that";
 
-    private static bool IsMended(RepeaterPlacement placement, Rehearsal broken) =>
-        placement.StatesHeld.Contains(broken.Outage.Name) && placement.Unserved.All(unserved => unserved.Case.State != broken.Outage.Name);
+    private static bool Holds(RepeaterPlacement placement, Outage state) =>
+        placement.StatesHeld.Contains(state.Name) && placement.Unserved.All(unserved => unserved.Case.State != state.Name);
 
-    private static bool IsMended(RepeaterPlacement placement, RouterDuty duty) =>
-        placement.Goals.Ways > 1 && !placement.Repeaters.IsEmpty && placement.Unserved.All(unserved => unserved.Case.Lost != duty.Device.Value);
+    private static bool IsMended(NetworkAnswer answer, RouterDuty duty) =>
+        answer.Placement is { Goals.Ways: > 1, Repeaters.IsEmpty: false } placement
+        && placement.Unserved.All(unserved => unserved.Case.Lost != duty.Device.Value)
+        && duty.MissedIn.All(outage => outage.Kind == OutageKind.State ? Holds(placement, outage) : TakesAlone(answer.Rehearsal, outage, duty));
+
+    /// <summary>Repeaters are chosen for one loss at a time: a switch that takes others of the network as well is not foreseen.</summary>
+    private static bool TakesAlone(NetworkRehearsal rehearsal, Outage outage, RouterDuty duty) =>
+        rehearsal.Rehearsals.Any(r => r.Outage.Kind == outage.Kind && r.Outage.Name == outage.Name && r.Off.All(off => off == duty.Device));
 
     private static string Carried(Rehearsal broken, RouterDuty[] missed, bool isMended)
     {
