@@ -31,6 +31,9 @@ internal sealed class DemandSet
     /// <summary>What else cannot be had.</summary>
     public ImmutableArray<UnmetDemand> Unmet { get; }
 
+    /// <summary>All that cannot be had, everyday first.</summary>
+    public IEnumerable<UnmetDemand> Undone => UnmetDemand.All(Unservable, Unmet);
+
     /// <summary>The goals of what can be had.</summary>
     public IPlacementGoal[] Goals() => GoalsOf(Feasible, Graphs.Planned);
 

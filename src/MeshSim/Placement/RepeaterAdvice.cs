@@ -35,8 +35,7 @@ public static class RepeaterAdvice
             KeptOn = [.. solution.Outlets.Where(choice => choice >= survey.Outlets.Length).Select(reasons.ForKept)],
             Unserved =
             [
-                .. solution.Unservable.Select(device => new UnmetDemand(device, 0, null)).Concat(solution.Unmet)
-                    .Select(unmet => Lack(survey, names, unmet)),
+                .. solution.Undone.Select(unmet => Lack(survey, names, unmet)),
                 .. withCoordinator[false].SelectMany(state => DarkIn(network, graphs, state)),
             ],
             LowerBound = solution.IsProven ? repeaters : LeastRepeaters(solution.LowerBound - (survey.Kept.Length * home.Costs.SwitchGivenUp), home.Costs),

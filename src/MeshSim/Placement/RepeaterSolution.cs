@@ -17,6 +17,9 @@ public sealed record RepeaterSolution
     /// </summary>
     public ImmutableArray<UnmetDemand> Unmet { get; init; } = [];
 
+    /// <summary>All that cannot be had, everyday first.</summary>
+    internal IEnumerable<UnmetDemand> Undone => UnmetDemand.All(Unservable, Unmet);
+
     /// <summary>What the outlets cost together; their number when each costs one.</summary>
     public required int Cost { get; init; }
 

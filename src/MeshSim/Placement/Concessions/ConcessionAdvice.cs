@@ -38,7 +38,7 @@ internal sealed class ConcessionAdvice
     /// <summary>Why not everything can be had, and what would help.</summary>
     public Infeasibility Tell()
     {
-        ImmutableArray<UnmetDemand> undone = [.. ConcessionSearch.Undone(asked)];
+        ImmutableArray<UnmetDemand> undone = [.. asked.Undone];
         CaseNames names = new(survey, [null, .. possible.Select(state => state.Name)]);
         HashSet<int> unservable = [.. asked.Unservable];
         IEnumerable<UnmetDemand> named = undone.Where(entry => entry is { Situation: 0, Lost: null } || !unservable.Contains(entry.Device));
@@ -106,7 +106,7 @@ internal sealed class ConcessionAdvice
     {
         HashSet<DeviceId> ids =
         [
-            .. ConcessionSearch.Undone(solution).Select(entry => survey.Devices[entry.Device].Id),
+            .. solution.Undone.Select(entry => survey.Devices[entry.Device].Id),
             .. darkStates.SelectMany(state => graphs.In(state).Devices),
         ];
         return [.. home.DevicesOf(network).Select(device => device.Id).Where(ids.Contains)];

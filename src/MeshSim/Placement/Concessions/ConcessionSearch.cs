@@ -69,16 +69,12 @@ internal sealed record ConcessionSearch(ImmutableArray<Situation> Situations, in
         while (ObstacleFinder.LeastMargin(Situations, undone) is var margin && margin >= Decibels.Zero)
         {
             RepeaterSolution solution = WithMargin(margin);
-            undone = [.. Undone(solution)];
+            undone = [.. solution.Undone];
             if (undone.IsEmpty) return (margin, solution);
         }
 
         return null;
     }
-
-    /// <summary>Everything that a solution leaves undone, everyday first.</summary>
-    public static IEnumerable<UnmetDemand> Undone(RepeaterSolution solution) =>
-        solution.Unservable.Select(device => new UnmetDemand(device, 0, null)).Concat(solution.Unmet);
 
     private RepeaterSolution Under(int hopLimit, Decibels designMargin)
     {

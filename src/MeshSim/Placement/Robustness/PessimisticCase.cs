@@ -48,7 +48,7 @@ public static class PessimisticCase
         ImmutableArray<int> costs = survey.CostsOf(placement.Home.Costs);
         DemandSet before = new(survey.Situations, placement.Ways), after = new(dearer.Situations, placement.Ways);
         RepeaterSolution solution = RepeaterSolver.Solve(after, [.. costs], limit ?? new());
-        var known = Unmet(before).ToHashSet();
+        var known = before.Undone.ToHashSet();
         return new()
         {
             Repeaters = survey.OutletsOf(solution.Outlets),
@@ -56,7 +56,7 @@ public static class PessimisticCase
             CostChange = solution.Cost - placement.Chosen.Sum(choice => costs[choice]),
             Fails =
             [
-                .. Unmet(after).Where(unmet => !known.Contains(unmet))
+                .. after.Undone.Where(unmet => !known.Contains(unmet))
                     .Select(unmet => RepeaterAdvice.Lack(dearer, placement.CaseNames with { Survey = dearer }, unmet)),
             ],
             LostAsRecommended = Lost(placement, placement with { Survey = dearer }),
@@ -64,8 +64,6 @@ public static class PessimisticCase
             IsProven = solution.IsProven,
         };
     }
-
-    private static IEnumerable<UnmetDemand> Unmet(DemandSet demands) => demands.Unservable.Select(device => new UnmetDemand(device, 0, null)).Concat(demands.Unmet);
 
     private static ImmutableArray<DeviceId> Lost(SurveyedPlacement placement, SurveyedPlacement dearer)
     {

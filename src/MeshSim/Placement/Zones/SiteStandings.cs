@@ -78,8 +78,8 @@ public static class SiteStandings
         ImmutableArray<int> costs = survey.CostsOf(placement.Home.Costs);
         ImmutableArray<Situation> without = [.. survey.Situations.Select(situation => situation with { WithoutPower = [.. situation.WithoutPower.Append(site).Distinct()] })];
         DemandSet after = new(without, placement.Ways);
-        var known = asked.Unservable.Select(Everyday).Concat(asked.Unmet).ToHashSet();
-        ImmutableArray<UnmetDemand> fails = [.. after.Unservable.Select(Everyday).Concat(after.Unmet).Where(unmet => !known.Contains(unmet))];
+        var known = asked.Undone.ToHashSet();
+        ImmutableArray<UnmetDemand> fails = [.. after.Undone.Where(unmet => !known.Contains(unmet))];
         RepeaterSolution solution = RepeaterSolver.Solve(after, [.. costs], limit, fails.IsEmpty ? placement.CostBound : 0);
         RepeaterSurvey surveyed = survey with { Situations = without };
         return new()
@@ -95,8 +95,6 @@ public static class SiteStandings
             IsProven = solution.IsProven,
         };
     }
-
-    private static UnmetDemand Everyday(int device) => new(device, 0, null);
 
     private static bool HasPower(RepeaterSurvey survey, SiteDuties duties, int outlet) =>
         duties.Situations.All(situation => !survey.Situations[situation].WithoutPower.Contains(survey.Problem.NodeOf(outlet)));

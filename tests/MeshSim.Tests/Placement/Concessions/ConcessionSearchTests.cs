@@ -110,7 +110,7 @@ public sealed class ConcessionSearchTests
                 Without(search.Without(situation)).Should().BeSubsetOf(asked, "seed {0}", seed);
         }
 
-        static int[] Without(RepeaterSolution solution) => [.. ConcessionSearch.Undone(solution).Select(unmet => unmet.Device).Distinct()];
+        static int[] Without(RepeaterSolution solution) => [.. solution.Undone.Select(unmet => unmet.Device).Distinct()];
     }
 
     [Fact]
@@ -121,7 +121,7 @@ public sealed class ConcessionSearchTests
         {
             SurvivalSample sample = SurvivalSample.Random(seed, isCoarse: seed % 2 == 0, ways: 2);
             ConcessionSearch search = SearchOf(sample);
-            ImmutableArray<UnmetDemand> undone = [.. ConcessionSearch.Undone(search.AsAsked())];
+            ImmutableArray<UnmetDemand> undone = [.. search.AsAsked().Undone];
             if (undone.IsEmpty) continue;
             double[] marginsDb = [.. sample.Situations.SelectMany(problem => problem.MarginsDb.Cast<double>()).Append(sample.Everyday.DesignMarginDb)
                 .Where(marginDb => marginDb >= 0 && marginDb <= sample.Everyday.DesignMarginDb).Distinct().Order()];
@@ -148,7 +148,7 @@ public sealed class ConcessionSearchTests
         inSteps.Should().BePositive("devices out of reach must want second ways now and then");
     }
 
-    private static int Undone(RepeaterSolution solution) => ConcessionSearch.Undone(solution).Count();
+    private static int Undone(RepeaterSolution solution) => solution.Undone.Count();
 
     private static ConcessionSearch SearchOf(SurvivalSample sample)
     {

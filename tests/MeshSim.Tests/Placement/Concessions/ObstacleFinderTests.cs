@@ -48,7 +48,7 @@ public sealed class ObstacleFinderTests
         foreach (ProblemSample sample in Samples())
         {
             RepeaterSolution solution = RepeaterSolver.Solve(sample.Problem());
-            Decibels least = ObstacleFinder.LeastMargin([Situation.WithAllPower(sample.Problem())], ConcessionSearch.Undone(solution));
+            Decibels least = ObstacleFinder.LeastMargin([Situation.WithAllPower(sample.Problem())], solution.Undone);
             double[] margins = [.. sample.MarginsDb.Cast<double>().Append(sample.DesignMarginDb).Where(margin => margin <= sample.DesignMarginDb).Distinct().OrderDescending()];
             double expected = margins.First(margin => new ExhaustivePlacement(sample with { DesignMarginDb = margin }).Unservable.Length == 0);
             least.Value.Should().Be(expected);
@@ -91,7 +91,7 @@ public sealed class ObstacleFinderTests
 
     private static ImmutableArray<FoundObstacle> ObstaclesOf(ProblemSample sample) =>
     [
-        .. ObstacleFinder.Find([Situation.WithAllPower(sample.Problem())], ConcessionSearch.Undone(RepeaterSolver.Solve(sample.Problem()))),
+        .. ObstacleFinder.Find([Situation.WithAllPower(sample.Problem())], RepeaterSolver.Solve(sample.Problem()).Undone),
     ];
 
     private static ProblemSample Row(ImmutableArray<bool> relays, int hopLimit, params ImmutableArray<((int A, int B) Ends, double MarginDb)> links)
