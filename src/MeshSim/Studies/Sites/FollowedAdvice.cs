@@ -15,8 +15,8 @@ public static class FollowedAdvice
     {
         ArgumentNullException.ThrowIfNull(home);
         ArgumentNullException.ThrowIfNull(placements);
-        return placements.Aggregate(home, (changed, placement) => With(
-            changed, placement.Network, placement.Repeaters.Select(repeater => repeater.Outlet), placement.KeptOn.Select(kept => kept.Device)));
+        return WithoutIdle(placements.Aggregate(home, (changed, placement) => With(
+            changed, placement.Network, placement.Repeaters.Select(repeater => repeater.Outlet), placement.KeptOn.Select(kept => kept.Device))));
     }
 
     /// <summary>The hub at its best site, and what each of its networks needs there.</summary>
@@ -25,9 +25,9 @@ public static class FollowedAdvice
     public static Home With(Home home, HubPlacement hub)
     {
         ArgumentNullException.ThrowIfNull(hub);
-        return hub.Best.Networks.Aggregate(
+        return WithoutIdle(hub.Best.Networks.Aggregate(
             WithHubAt(home, hub.Networks, hub.Best.Outlet),
-            (changed, network) => With(changed, network.Network, network.Repeaters, network.KeptOn));
+            (changed, network) => With(changed, network.Network, network.Repeaters, network.KeptOn)));
     }
 
     /// <summary>The coordinators of some networks beside an outlet, in the open.</summary>
@@ -55,6 +55,30 @@ public static class FollowedAdvice
         foreach (DeviceId kept in keptOn)
             home = new KeepPowered(kept, home.Devices.First(device => device.Id == kept).SwitchedBy).On(home);
         return home;
+    }
+
+    /// <summary>
+    /// States without the switches and circuits that nothing is on any more: the last device was fed past the switch, or the hub has
+    /// left the circuit, and a state may only name what is there.
+    /// </summary>
+    private static Home WithoutIdle(Home home)
+    {
+        HashSet<string?> switches = [.. home.Devices.Select(device => device.SwitchedBy)];
+        HashSet<string?> circuits =
+        [
+            .. home.Devices.Select(device => device.Circuit), .. home.Outlets.Select(outlet => outlet.Circuit), .. home.Circuits.Select(circuit => circuit.Name),
+        ];
+        return home with
+        {
+            States =
+            [
+                .. home.States.Select(state => state with
+                {
+                    SwitchesOff = state.SwitchesOff.RemoveAll(name => !switches.Contains(name)),
+                    CircuitsOff = state.CircuitsOff.RemoveAll(name => !circuits.Contains(name)),
+                }),
+            ],
+        };
     }
 
     /// <summary>Another network may have a repeater at the same outlet, through an adaptor.</summary>

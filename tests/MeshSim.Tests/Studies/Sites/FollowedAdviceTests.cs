@@ -42,6 +42,45 @@ public sealed class FollowedAdviceTests
     }
 
     [Fact]
+    public void A_switch_past_which_its_last_device_is_fed_leaves_the_states_so_that_the_home_can_be_written()
+    {
+        Device lamp = Terrace.Devices.First(device => device.Id.Value == "landing-bulb");
+        Terrace.Devices.Where(device => device.SwitchedBy == lamp.SwitchedBy).Should().ContainSingle();
+
+        Home applied = FollowedAdvice.With(Terrace, [Placement("plugs") with { KeptOn = [new(lamp.Id, lamp.SwitchedBy, [], default, default)] }]);
+
+        applied.States.Should().NotContain(state => state.SwitchesOff.Contains(lamp.SwitchedBy!));
+        applied.States.Should().Contain(state => state.SwitchesOff.Contains("lounge switch"), "another switch stays");
+        ReadBack(applied).States.Select(state => state.SwitchesOff.Length).Should().Equal(applied.States.Select(state => state.SwitchesOff.Length));
+    }
+
+    [Fact]
+    public void A_circuit_that_the_hub_alone_was_on_leaves_the_states_with_it()
+    {
+        DeviceId stick = Terrace.Networks[0].Coordinator;
+        Home alone = Terrace with
+        {
+            Devices = [.. Terrace.Devices.Select(device => device.Id == stick ? device with { Circuit = "desk" } : device)],
+            States = [new() { Name = "desk off", CircuitsOff = ["desk", "yard"] }],
+        };
+        HubPlacement hub = new()
+        {
+            Networks = [Terrace.Networks[0].Name],
+            Goals = PlacementGoals.OneWayEveryday,
+            StatesHeld = [],
+            SitesConsidered = 2,
+            OutletsSwitchedOff = 0,
+            Apart = [],
+            Sites = [new(Terrace.Outlets[5], 60, 60, [new(Terrace.Networks[0].Name, [], [], [], [], null, 0, 0, 0)])],
+        };
+
+        Home applied = FollowedAdvice.With(alone, hub);
+
+        applied.States[0].CircuitsOff.Should().Equal("yard");
+        ReadBack(applied).States[0].CircuitsOff.Should().Equal("yard");
+    }
+
+    [Fact]
     public void A_hub_takes_the_coordinators_of_its_networks_along()
     {
         HubPlacement hub = new()
@@ -59,6 +98,20 @@ public sealed class FollowedAdviceTests
         new[] { At("plugs").Point, At("lighting").Point }.Should().OnlyContain(point => point == Terrace.Outlets[5].Point);
         At("meters").Should().Be(Terrace.Devices.First(device => device.Id == Terrace.Networks.First(n => n.Name.Value == "meters").Coordinator));
         applied.Devices[^1].Id.Value.Should().Be($"repeater-{Terrace.Outlets[1].Id}");
+    }
+
+    private static Home ReadBack(Home home)
+    {
+        string folder = Directory.CreateTempSubdirectory("meshsim-").FullName;
+        try
+        {
+            HomeWriter.Write(home, Path.Combine(folder, "home"));
+            return HomeFolder.Read(Path.Combine(folder, "home")).Home!;
+        }
+        finally
+        {
+            Directory.Delete(folder, recursive: true);
+        }
     }
 
     private static RepeaterPlacement Placement(string network, params Outlet[] outlets) => new()
