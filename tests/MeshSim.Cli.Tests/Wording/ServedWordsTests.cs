@@ -1,5 +1,4 @@
 using MeshSim.Cli.Wording;
-using MeshSim.Devices;
 using MeshSim.Placement;
 using MeshSim.Studies;
 
@@ -69,13 +68,12 @@ public sealed class ServedWordsTests
             "In away no way, whatever is plugged in: lamp (hears outlet shed-wall well, but the way would take too many hops).");
 
     [Fact]
-    public void A_state_that_turns_the_coordinator_off_is_called_that()
-    {
-        State blackout = new() { Name = "blackout", DevicesOff = [Samples.Network.Coordinator], MustHold = true };
-
+    public void A_state_that_turns_the_coordinator_off_is_called_that() =>
         ServedWords.Left(
-            Samples.Coverage with { Home = Samples.Coverage.Home with { States = [blackout] } },
-            Samples.Placement with { Unserved = [Lamp with { Case = new("blackout", null), Shortfall = null }] }).Should().Equal(
-            "In blackout nobody has a way: stick itself has no power.");
-    }
+            Samples.Coverage,
+            Samples.Placement with
+            {
+                CoordinatorOff = [new("blackout", PowerLoss.ByName, null, 0)],
+                Unserved = [Lamp with { Case = new("blackout", null), Shortfall = null, IsCoordinatorOff = true }],
+            }).Should().Equal("In blackout nobody can be served: coordinator stick has no power; the state turns it off by name. Only leaving it on helps.");
 }
