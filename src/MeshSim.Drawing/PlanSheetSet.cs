@@ -23,8 +23,8 @@ public sealed record StoreySheets(StoreyName Storey, int Scale, PaperFormat Pape
 /// </summary>
 public sealed class PlanSheetSet : IDisposable
 {
-    private readonly Ink _ink = new();
-    private readonly ImmutableArray<PlanSheet> _sheets;
+    private readonly Ink ink = new();
+    private readonly ImmutableArray<PlanSheet> sheets;
 
     /// <summary>Lays out the sheets. Storeys where nothing is and nothing hangs are left out.</summary>
     /// <param name="home">The home.</param>
@@ -35,20 +35,20 @@ public sealed class PlanSheetSet : IDisposable
     {
         if (WhyNot(home, coverages, options) is { } reason) throw new ArgumentException(reason, nameof(options));
         var subject = new SheetSubject(home, coverages);
-        ImmutableArray<(Storey Storey, SheetChoice Choice)> choices = Choices(subject, options, _ink);
-        var sheets = choices.Select(one => (one.Storey, one.Choice, Sheets: SheetSetting.Sheets(subject, one.Storey, one.Choice, _ink))).ToList();
-        int count = sheets.Sum(one => one.Sheets.Length);
-        _sheets =
+        ImmutableArray<(Storey Storey, SheetChoice Choice)> choices = Choices(subject, options, ink);
+        var counted = choices.Select(one => (one.Storey, one.Choice, Sheets: SheetSetting.Sheets(subject, one.Storey, one.Choice, ink))).ToList();
+        int count = counted.Sum(one => one.Sheets.Length);
+        sheets =
         [
-            .. sheets.SelectMany(one => one.Sheets).Select((sheet, index) =>
+            .. counted.SelectMany(one => one.Sheets).Select((sheet, index) =>
                 sheet with { Title = sheet.Title with { Sheet = FormattableString.Invariant($"sheet {index + 1} of {count}") } }),
         ];
-        Storeys = [.. sheets.Select((one, index) => new StoreySheets(
+        Storeys = [.. counted.Select((one, index) => new StoreySheets(
             one.Storey.Name,
             one.Choice.Scale,
             one.Choice.Layout.Paper.Format,
             one.Choice.Layout.Paper.IsLandscape,
-            sheets.Take(index).Sum(before => before.Sheets.Length) + 1,
+            counted.Take(index).Sum(before => before.Sheets.Length) + 1,
             one.Sheets.Count(sheet => sheet.Plan is not null),
             one.Sheets.Count(sheet => sheet.Plan is null)))];
     }
@@ -57,7 +57,7 @@ public sealed class PlanSheetSet : IDisposable
     public ImmutableArray<StoreySheets> Storeys { get; }
 
     /// <summary>The sheets, for tests to look at.</summary>
-    internal ImmutableArray<PlanSheet> Sheets => _sheets;
+    internal ImmutableArray<PlanSheet> Sheets => sheets;
 
     /// <summary>Why a home cannot be drawn so, or null when it can.</summary>
     public static string? WhyNot(Home home, ImmutableArray<NetworkCoverage> coverages, SheetOptions options)
@@ -67,8 +67,8 @@ public sealed class PlanSheetSet : IDisposable
         if (coverages.IsDefaultOrEmpty) return "there is no network to draw";
         if (!home.FloorPlan.Storeys.Any(storey => HasSomething(home, storey))) return "no storey has anything to draw";
 
-        using var ink = new Ink();
-        foreach ((Storey storey, SheetChoice choice) in Choices(new(home, coverages), options, ink))
+        using var ruler = new Ink();
+        foreach ((Storey storey, SheetChoice choice) in Choices(new(home, coverages), options, ruler))
         {
             if (choice.Tiles <= SheetChoice.MostTiles) continue;
             return FormattableString.Invariant(
@@ -79,19 +79,19 @@ public sealed class PlanSheetSet : IDisposable
     }
 
     /// <summary>All sheets as one PDF file. The same home makes the same bytes on one platform.</summary>
-    public byte[] Pdf() => SheetPdf.Of(_sheets, _ink);
+    public byte[] Pdf() => SheetPdf.Of(sheets, ink);
 
     /// <summary>The sheets of one storey as a PDF file.</summary>
     /// <param name="storey">One of <see cref="Storeys"/>.</param>
     /// <exception cref="ArgumentException">The set has no such storey.</exception>
     public byte[] Pdf(StoreyName storey)
     {
-        ImmutableArray<PlanSheet> own = [.. _sheets.Where(sheet => sheet.Storey.Name == storey)];
-        return own.IsEmpty ? throw new ArgumentException($"no sheet shows storey \"{storey}\"", nameof(storey)) : SheetPdf.Of(own, _ink);
+        ImmutableArray<PlanSheet> own = [.. sheets.Where(sheet => sheet.Storey.Name == storey)];
+        return own.IsEmpty ? throw new ArgumentException($"no sheet shows storey \"{storey}\"", nameof(storey)) : SheetPdf.Of(own, ink);
     }
 
     /// <inheritdoc/>
-    public void Dispose() => _ink.Dispose();
+    public void Dispose() => ink.Dispose();
 
     /// <summary>How each storey is drawn. The set has one size of paper: that of the storey that needs the largest.</summary>
     private static ImmutableArray<(Storey Storey, SheetChoice Choice)> Choices(SheetSubject subject, SheetOptions options, Ink ink)

@@ -17,28 +17,28 @@ public sealed class HomeFolder
     /// <summary>Longest accepted table: several hundred thousand lines.</summary>
     public const int LongestTableBytes = 64 * 1024 * 1024;
 
-    private readonly string _folder;
-    private readonly string _homeFile;
-    private readonly string _deviceFile;
-    private readonly string _outletFile;
-    private readonly string _readingFile;
-    private readonly string _fitFile;
+    private readonly string folder;
+    private readonly string homeFile;
+    private readonly string deviceFile;
+    private readonly string outletFile;
+    private readonly string readingFile;
+    private readonly string fitFile;
 
     // Made when all has been read, so that it knows every problem.
-    private Func<HomeDraft?>? _draft;
-    private readonly string _columnFile;
-    private readonly DiagnosticList _problems;
+    private Func<HomeDraft?>? draft;
+    private readonly string columnFile;
+    private readonly DiagnosticList problems;
 
     private HomeFolder(string folder)
     {
-        _folder = folder;
-        _homeFile = Path.Combine(folder, HomeFileNames.Home);
-        _deviceFile = Path.Combine(folder, HomeFileNames.Devices);
-        _outletFile = Path.Combine(folder, HomeFileNames.Outlets);
-        _readingFile = Path.Combine(folder, HomeFileNames.Readings);
-        _columnFile = Path.Combine(folder, HomeFileNames.Columns);
-        _fitFile = Path.Combine(folder, HomeFileNames.Fit);
-        _problems = new([folder, _homeFile, _columnFile, _deviceFile, _outletFile, _readingFile, _fitFile]);
+        this.folder = folder;
+        homeFile = Path.Combine(folder, HomeFileNames.Home);
+        deviceFile = Path.Combine(folder, HomeFileNames.Devices);
+        outletFile = Path.Combine(folder, HomeFileNames.Outlets);
+        readingFile = Path.Combine(folder, HomeFileNames.Readings);
+        columnFile = Path.Combine(folder, HomeFileNames.Columns);
+        fitFile = Path.Combine(folder, HomeFileNames.Fit);
+        problems = new([folder, homeFile, columnFile, deviceFile, outletFile, readingFile, fitFile]);
     }
 
     /// <summary>Reads a home folder. Whatever is wrong with it is data in the answer; all of it comes in one run.</summary>
@@ -49,45 +49,45 @@ public sealed class HomeFolder
 
         HomeFolder reader = new(folder);
         Home? home = Directory.Exists(folder) ? reader.ReadFiles() : null;
-        if (home is null && !reader._problems.HasErrors)
-            reader._problems.Error(
+        if (home is null && !reader.problems.HasErrors)
+            reader.problems.Error(
                 SourcePlace.StartOf(folder),
                 File.Exists(folder) ? "this is a file, not a folder" : "there is no such folder",
                 "name a folder that holds a home.yaml, or make one with meshsim new");
         return new()
         {
-            Home = reader._problems.HasErrors ? null : home,
-            Draft = reader._draft?.Invoke(),
-            Problems = reader._problems.Sorted(Severity.Error),
-            Notices = reader._problems.Sorted(Severity.Notice),
+            Home = reader.problems.HasErrors ? null : home,
+            Draft = reader.draft?.Invoke(),
+            Problems = reader.problems.Sorted(Severity.Error),
+            Notices = reader.problems.Sorted(Severity.Notice),
         };
     }
 
     private Home? ReadFiles()
     {
-        HomeDocument? document = ReadFile(_homeFile, isRequired: true, LongestHomeFileBytes, file => HomeFileReader.Read(file, _problems));
-        ImmutableArray<BuiltStorey>? storeys = document is null ? null : BuiltStorey.BuildAll(document, _problems);
-        ColumnNames columns = File.Exists(_columnFile) ? ReadFile(_columnFile, isRequired: false, LongestHomeFileBytes, file => ColumnNames.Read(file, _problems)) ?? new() : new();
-        DeviceTable? devices = ReadTable(_deviceFile, isRequired: true, file => DeviceTable.Read(file, columns, document, storeys, _problems));
+        HomeDocument? document = ReadFile(homeFile, isRequired: true, LongestHomeFileBytes, file => HomeFileReader.Read(file, problems));
+        ImmutableArray<BuiltStorey>? storeys = document is null ? null : BuiltStorey.BuildAll(document, problems);
+        ColumnNames columns = File.Exists(columnFile) ? ReadFile(columnFile, isRequired: false, LongestHomeFileBytes, file => ColumnNames.Read(file, problems)) ?? new() : new();
+        DeviceTable? devices = ReadTable(deviceFile, isRequired: true, file => DeviceTable.Read(file, columns, document, storeys, problems));
 
         HashSet<string> circuits = devices is null ? [] : [.. devices.Circuits];
-        ImmutableArray<Outlet>? outlets = ReadTable(_outletFile, isRequired: false, file => OutletTable.Read(file, columns, document, storeys, circuits, _problems));
-        ImmutableArray<Reading>? readings = ReadTable(_readingFile, isRequired: false, file => ReadingTable.Read(file, columns, devices, _problems));
+        ImmutableArray<Outlet>? outlets = ReadTable(outletFile, isRequired: false, file => OutletTable.Read(file, columns, document, storeys, circuits, problems));
+        ImmutableArray<Reading>? readings = ReadTable(readingFile, isRequired: false, file => ReadingTable.Read(file, columns, devices, problems));
         ImmutableDictionary<string, NetworkFit>? fits =
-            ReadFile(_fitFile, isRequired: false, LongestHomeFileBytes, file => FitFileReader.Read(file, document, devices, _problems));
+            ReadFile(fitFile, isRequired: false, LongestHomeFileBytes, file => FitFileReader.Read(file, document, devices, problems));
         if (document is null || storeys is not { } built) return null;
-        _draft = () => DraftBuilding.Of(document, built, devices?.Devices ?? [], outlets ?? [], _problems);
+        draft = () => DraftBuilding.Of(document, built, devices?.Devices ?? [], outlets ?? [], problems);
 
-        foreach (NetworkDocument network in document.Networks) BandNotices.OfNetwork(network.Name.Place, network, document, _problems);
-        ImmutableArray<AccessPoint> accessPoints = CrossChecks.AccessPoints(document, built, _problems);
+        foreach (NetworkDocument network in document.Networks) BandNotices.OfNetwork(network.Name.Place, network, document, problems);
+        ImmutableArray<AccessPoint> accessPoints = CrossChecks.AccessPoints(document, built, problems);
         if (devices is not null)
         {
-            CrossChecks.Coordinators(document, devices, _problems);
-            CrossChecks.States(document, devices, circuits, _problems);
-            if (devices.IsComplete && !_problems.HasErrors) CrossChecks.Circuits(document, circuits, _problems);
+            CrossChecks.Coordinators(document, devices, problems);
+            CrossChecks.States(document, devices, circuits, problems);
+            if (devices.IsComplete && !problems.HasErrors) CrossChecks.Circuits(document, circuits, problems);
         }
 
-        if (_problems.HasErrors) return null;
+        if (problems.HasErrors) return null;
         FloorPlan plan = new([.. built.Select(storey => storey.Storey)]);
         return Assemble(document, plan, devices!, fits) with
         {
@@ -104,19 +104,19 @@ public sealed class HomeFolder
 
     private SourceFile? Open(string path, bool isRequired, int longestBytes)
     {
-        if (File.Exists(path) || Directory.Exists(path)) return SourceFile.Read(path, longestBytes, _problems);
+        if (File.Exists(path) || Directory.Exists(path)) return SourceFile.Read(path, longestBytes, problems);
 
         string name = Path.GetFileName(path);
-        IEnumerable<string> names = Directory.EnumerateFiles(_folder).Select(file => Path.GetFileName(file));
+        IEnumerable<string> names = Directory.EnumerateFiles(folder).Select(file => Path.GetFileName(file));
         string[] others = [.. names.Except(HomeFileNames.All).Order(StringComparer.Ordinal)];
         string? similar = KnownNames.Nearest(name, others);
         if (isRequired)
-            _problems.Error(
+            problems.Error(
                 SourcePlace.StartOf(path),
                 "the file is missing",
                 similar is null ? "every home folder has it" : $"is {KnownNames.Quote(similar)} meant? Then rename it");
         else if (similar is not null)
-            _problems.Notice(
+            problems.Notice(
                 SourcePlace.StartOf(path),
                 "there is no such file",
                 $"is {KnownNames.Quote(similar)} meant? It is not read under that name");

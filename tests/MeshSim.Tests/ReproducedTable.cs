@@ -3,7 +3,7 @@ namespace MeshSim.Tests;
 /// <summary>A table of check values together with what this program makes of each row: shared by the tests and the page about them.</summary>
 public sealed class ReproducedTable
 {
-    private readonly Func<PublishedRow, IEnumerable<Comparison>> _compare;
+    private readonly Func<PublishedRow, IEnumerable<Comparison>> compare;
 
     /// <summary>A table below the Data folder.</summary>
     /// <param name="file">Its path there.</param>
@@ -15,7 +15,7 @@ public sealed class ReproducedTable
         File = file;
         Keys = keys;
         Rows = PublishedTable.Read(file).Rows;
-        _compare = compare;
+        this.compare = compare;
         if (Rows.Count != rowCount)
             throw new InvalidDataException(FormattableString.Invariant($"{file} has {Rows.Count} rows, not {rowCount}"));
     }
@@ -29,7 +29,7 @@ public sealed class ReproducedTable
     /// <summary>The places of all rows, as theory data.</summary>
     public TheoryData<int> Places => [.. Enumerable.Range(0, Rows.Count)];
 
-    public IEnumerable<Comparison> Compare(PublishedRow row) => _compare(row);
+    public IEnumerable<Comparison> Compare(PublishedRow row) => compare(row);
 
     /// <summary>Asserts that one row is met.</summary>
     public void ShouldBeMetAt(int place) => Compare(Rows[place]).ShouldHold();

@@ -9,23 +9,23 @@ internal sealed class PictureArguments(string folder = "--out")
 {
     private static readonly string[] All = ["png", "svg", "pdf"];
 
-    private readonly Option<string> _format = MakeFormat(folder);
+    private readonly Option<string> format = MakeFormat(folder);
 
     /// <summary>Adds the option to a command.</summary>
-    public void AddTo(Command command) => command.Options.Add(_format);
+    public void AddTo(Command command) => command.Options.Add(format);
 
     /// <summary>The kind that the command line asks for.</summary>
-    public PictureFormat Of(ParseResult parsed) => Enum.Parse<PictureFormat>(parsed.GetRequiredValue(_format), ignoreCase: true);
+    public PictureFormat Of(ParseResult parsed) => Enum.Parse<PictureFormat>(parsed.GetRequiredValue(format), ignoreCase: true);
 
     private static Option<string> MakeFormat(string folder)
     {
-        var format = new Option<string>("--format")
+        var option = new Option<string>("--format")
         {
             Description = $"With {folder}, the kind of picture: {string.Join(", ", All)}",
             HelpName = "FORMAT",
             DefaultValueFactory = _ => All[0],
         };
-        format.AcceptOnlyFromAmong(All);
-        return format;
+        option.AcceptOnlyFromAmong(All);
+        return option;
     }
 }

@@ -6,7 +6,7 @@ namespace MeshSim.Cli.Reporting;
 /// <summary>Writes the tables of one page. A note that several tables share stands below the first of them alone.</summary>
 internal sealed class HtmlTables
 {
-    private readonly HashSet<string> _told = new(StringComparer.Ordinal);
+    private readonly HashSet<string> told = new(StringComparer.Ordinal);
 
     /// <summary>
     /// A table with its caption and notes; notes alone where it has no rows. On a narrow screen each row becomes a card of lines
@@ -14,7 +14,7 @@ internal sealed class HtmlTables
     /// </summary>
     public string Write(Table table, string caption) =>
         (table.Rows.IsEmpty ? "" : Rows(table, caption))
-        + string.Concat(table.Notes.Where(_told.Add).Select(note => Html.Paragraph(note, "note")));
+        + string.Concat(table.Notes.Where(told.Add).Select(note => Html.Paragraph(note, "note")));
 
     private static string Rows(Table table, string caption)
     {

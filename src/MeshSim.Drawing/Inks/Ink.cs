@@ -5,9 +5,9 @@ namespace MeshSim.Drawing.Inks;
 /// <summary>Owns every paint and font of one picture: made when first asked for, released together.</summary>
 internal sealed class Ink : IDisposable
 {
-    private readonly Dictionary<(SKColor Colour, float Width, float Dash), SKPaint> _paints = [];
-    private readonly Dictionary<TextStyle, SKFont> _fonts = [];
-    private readonly SKTypeface _regular = Load("Regular"), _semiBold = Load("SemiBold");
+    private readonly Dictionary<(SKColor Colour, float Width, float Dash), SKPaint> paints = [];
+    private readonly Dictionary<TextStyle, SKFont> fonts = [];
+    private readonly SKTypeface regular = Load("Regular"), semiBold = Load("SemiBold");
 
     /// <summary>Paint that fills.</summary>
     public SKPaint Fill(SKColor colour) => Paint(colour, 0, 0);
@@ -21,10 +21,10 @@ internal sealed class Ink : IDisposable
     /// <summary>The font of a style.</summary>
     public SKFont Font(TextStyle style)
     {
-        if (!_fonts.TryGetValue(style, out SKFont? font))
+        if (!fonts.TryGetValue(style, out SKFont? font))
         {
-            font = new SKFont(style.IsBold ? _semiBold : _regular, style.SizePixels) { Subpixel = true, Hinting = SKFontHinting.None, Edging = SKFontEdging.Antialias };
-            _fonts.Add(style, font);
+            font = new SKFont(style.IsBold ? semiBold : regular, style.SizePixels) { Subpixel = true, Hinting = SKFontHinting.None, Edging = SKFontEdging.Antialias };
+            fonts.Add(style, font);
         }
 
         return font;
@@ -36,15 +36,15 @@ internal sealed class Ink : IDisposable
     /// <inheritdoc/>
     public void Dispose()
     {
-        foreach (SKPaint paint in _paints.Values) paint.Dispose();
-        foreach (SKFont font in _fonts.Values) font.Dispose();
-        _regular.Dispose();
-        _semiBold.Dispose();
+        foreach (SKPaint paint in paints.Values) paint.Dispose();
+        foreach (SKFont font in fonts.Values) font.Dispose();
+        regular.Dispose();
+        semiBold.Dispose();
     }
 
     private SKPaint Paint(SKColor colour, float width, float dash)
     {
-        if (_paints.TryGetValue((colour, width, dash), out SKPaint? paint)) return paint;
+        if (paints.TryGetValue((colour, width, dash), out SKPaint? paint)) return paint;
 
         paint = new SKPaint { Color = colour, IsAntialias = true };
         if (width > 0)
@@ -56,7 +56,7 @@ internal sealed class Ink : IDisposable
             if (dash > 0) paint.PathEffect = SKPathEffect.CreateDash([dash, dash], 0);
         }
 
-        _paints.Add((colour, width, dash), paint);
+        paints.Add((colour, width, dash), paint);
         return paint;
     }
 

@@ -15,8 +15,8 @@ namespace MeshSim.Drawing.Inks;
 /// <param name="prefix">Begins every id, so that several pictures fit into one page.</param>
 internal sealed class SvgPen(Ink ink, string prefix) : Pen
 {
-    private readonly StringBuilder _body = new(), _definitions = new();
-    private int _clips;
+    private readonly StringBuilder body = new(), definitions = new();
+    private int clips;
 
     /// <summary>The picture as a file of its own.</summary>
     /// <param name="sheet">Its size, pixels.</param>
@@ -34,8 +34,8 @@ internal sealed class SvgPen(Ink ink, string prefix) : Pen
         <svg{attributes} viewBox="0 0 {sheet.Width:0.##} {sheet.Height:0.##}" role="img" aria-labelledby="{prefix}-title" font-family="sans-serif" stroke-linejoin="round">
         <title id="{prefix}-title">{Escaped(title)}</title>
         <defs>
-        {_definitions}</defs>
-        {_body}</svg>
+        {definitions}</defs>
+        {body}</svg>
 
         """).ReplaceLineEndings("\n");
 
@@ -116,12 +116,12 @@ internal sealed class SvgPen(Ink ink, string prefix) : Pen
         Write("</g>");
     }
 
-    private void Write(string element) => _body.Append(element).Append('\n');
+    private void Write(string element) => body.Append(element).Append('\n');
 
     private string Clip(string outline)
     {
-        string id = FormattableString.Invariant($"{prefix}-{++_clips}");
-        _definitions.Append($"<clipPath id=\"{id}\"><path d=\"{outline}\"/></clipPath>\n");
+        string id = FormattableString.Invariant($"{prefix}-{++clips}");
+        definitions.Append($"<clipPath id=\"{id}\"><path d=\"{outline}\"/></clipPath>\n");
         return id;
     }
 

@@ -16,16 +16,16 @@ internal sealed class ContourPlaces
     /// <summary>Distance between tried places, pixels.</summary>
     private const float StepPixels = 8;
 
-    private readonly MapContents _map;
-    private readonly WallRun[] _walls;
-    private readonly (double LevelDb, Pixel[] Line)[] _lines;
+    private readonly MapContents map;
+    private readonly WallRun[] walls;
+    private readonly (double LevelDb, Pixel[] Line)[] lines;
 
     /// <summary>Gathers what is in the way.</summary>
     public ContourPlaces(MapContents map)
     {
-        _map = map;
-        _walls = [.. map.Storey.Walls.Select(wall => WallRun.Of(wall, map.Coverage.Home, map.Layout.Projection))];
-        _lines = [.. map.Contours.Select(contour => (contour.LevelDb, PixelsOf(contour)))];
+        this.map = map;
+        walls = [.. map.Storey.Walls.Select(wall => WallRun.Of(wall, map.Coverage.Home, map.Layout.Projection))];
+        lines = [.. map.Contours.Select(contour => (contour.LevelDb, PixelsOf(contour)))];
     }
 
     /// <summary>The places along a line, those near its middle the cheapest.</summary>
@@ -38,13 +38,13 @@ internal sealed class ContourPlaces
     }
 
     private bool IsInRoom(PixelBox box) =>
-        _map.Storey.Rooms.IsEmpty || _map.Storey.RoomAt(_map.Layout.Projection.ToPlan(box.Centre)) is not null;
+        map.Storey.Rooms.IsEmpty || map.Storey.RoomAt(map.Layout.Projection.ToPlan(box.Centre)) is not null;
 
     private bool IsClear(PixelBox box, double levelDb)
     {
-        foreach (WallRun wall in _walls)
+        foreach (WallRun wall in walls)
             if (box.Grown(wall.ThicknessPixels / 2).IsMetBy(wall.Start, wall.At(wall.LengthPixels, 0))) return false;
-        foreach ((double otherDb, Pixel[] line) in _lines)
+        foreach ((double otherDb, Pixel[] line) in lines)
         {
             if (otherDb == levelDb) continue;
             for (int i = 0; i + 1 < line.Length; i++)
@@ -54,7 +54,7 @@ internal sealed class ContourPlaces
         return true;
     }
 
-    private Pixel[] PixelsOf(Contour contour) => [.. contour.Points.Select(_map.Layout.Projection.ToPixel)];
+    private Pixel[] PixelsOf(Contour contour) => [.. contour.Points.Select(map.Layout.Projection.ToPixel)];
 
     private static List<Pixel> Thinned(Pixel[] line)
     {

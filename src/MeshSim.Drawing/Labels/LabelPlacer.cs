@@ -31,8 +31,8 @@ internal sealed class LabelPlacer(PixelBox frame, IReadOnlyList<PixelBox> symbol
     /// <summary>A label in another room than its thing is found, but only by following its line.</summary>
     private const float LeaderOverObstacleCost = 3;
 
-    private readonly List<PixelBox> _labels = [];
-    private readonly List<(Pixel Start, Pixel End)> _leaders = [];
+    private readonly List<PixelBox> labels = [];
+    private readonly List<(Pixel Start, Pixel End)> leaders = [];
 
     /// <summary>The label in its place, or null when there is none.</summary>
     public PlacedLabel? Place(LabelRequest request)
@@ -50,15 +50,15 @@ internal sealed class LabelPlacer(PixelBox frame, IReadOnlyList<PixelBox> symbol
         if (best is not { } chosen) return null;
 
         var label = new PlacedLabel(request, chosen.Box, chosen.LeaderFrom);
-        _labels.Add(label.Box);
-        if (label.LeaderFrom is { } start) _leaders.Add((start, label.LeaderTo));
+        labels.Add(label.Box);
+        if (label.LeaderFrom is { } start) leaders.Add((start, label.LeaderTo));
         return label;
     }
 
     private bool IsFree(PixelBox box)
     {
         PixelBox wide = box.Grown(Space);
-        return frame.Holds(box) && !symbols.Any(wide.Overlaps) && !_labels.Exists(wide.Overlaps);
+        return frame.Holds(box) && !symbols.Any(wide.Overlaps) && !labels.Exists(wide.Overlaps);
     }
 
     private float CostOf(LabelPlace place)
@@ -66,14 +66,14 @@ internal sealed class LabelPlacer(PixelBox frame, IReadOnlyList<PixelBox> symbol
         float cost = 0;
         foreach (Obstacle obstacle in obstacles)
             if (obstacle.IsUnder(place.Box)) cost += obstacle.Cost;
-        foreach ((Pixel start, Pixel end) in _leaders)
+        foreach ((Pixel start, Pixel end) in leaders)
             if (place.Box.IsMetBy(start, end)) cost += LeaderOverBoxCost;
         if (place.LeaderFrom is not { } from) return cost;
 
         Pixel to = place.Box.NearestTo(from);
-        cost += LeaderOverBoxCost * symbols.Concat(_labels).Count(box => box.IsMetBy(from, to) && !box.Grown(Space).Holds(PixelBox.About(from, 0, 0)));
+        cost += LeaderOverBoxCost * symbols.Concat(labels).Count(box => box.IsMetBy(from, to) && !box.Grown(Space).Holds(PixelBox.About(from, 0, 0)));
         cost += LeaderOverObstacleCost * obstacles.Count(obstacle => DoCross(from, to, obstacle.Start, obstacle.End));
-        return cost + (LeaderOverLeaderCost * _leaders.Count(leader => DoCross(from, to, leader.Start, leader.End)));
+        return cost + (LeaderOverLeaderCost * leaders.Count(leader => DoCross(from, to, leader.Start, leader.End)));
     }
 
     private static bool DoCross(Pixel a, Pixel b, Pixel c, Pixel d) =>

@@ -25,17 +25,17 @@ internal sealed class MapLabels
     /// <summary>What a place costs that is as far from its thing as a reader's eye still follows without a search.</summary>
     public const float NearbyCost = 10;
 
-    private readonly MapContents _map;
-    private readonly Ink _ink;
-    private readonly LabelPlacer _placer;
-    private readonly ContourPlaces _contourPlaces;
+    private readonly MapContents map;
+    private readonly Ink ink;
+    private readonly LabelPlacer placer;
+    private readonly ContourPlaces contourPlaces;
 
     private MapLabels(MapContents map, Ink ink)
     {
-        (_map, _ink) = (map, ink);
-        _contourPlaces = new(map);
+        (this.map, this.ink) = (map, ink);
+        contourPlaces = new(map);
         Dictionary<Devices.DeviceId, Pixel> places = map.Marks.Devices.ToDictionary(mark => mark.Device.Id, mark => mark.Centre);
-        _placer = new(
+        placer = new(
             map.Layout.Map,
             [.. map.Marks.All.Select(mark => mark.Box)],
             [.. WallsOf(map), .. map.Routes.Lines.Select(line => new Obstacle(places[line.From], places[line.To], OverRouteCost))]);
@@ -68,17 +68,17 @@ internal sealed class MapLabels
     private PlacedLabel? Room(Room room)
     {
         LabelLine large = new(room.Name.Value, TextStyle.Room, Tone.Text), small = new(room.Name.Value, TextStyle.StrongLabel, Tone.Text);
-        LabelLine[] note = _map.RoomNotes.TryGetValue(room.Name, out string? words) ? [new(words, TextStyle.Label, Tone.Text)] : [];
+        LabelLine[] note = map.RoomNotes.TryGetValue(room.Name, out string? words) ? [new(words, TextStyle.Label, Tone.Text)] : [];
         return InRoom(room, [large, .. note]) ?? InRoom(room, [small, .. note]) ?? InRoom(room, [small]) ?? BesideRoom(room, [small]);
     }
 
     private PlacedLabel? InRoom(Room room, ImmutableArray<LabelLine> lines) =>
         Place(LabelKind.Room, room.Name.Value, lines, (width, height) =>
-            LabelPlaces.Inside(room.Outline, _map.Layout.Projection, width, height, rim: 4));
+            LabelPlaces.Inside(room.Outline, map.Layout.Projection, width, height, rim: 4));
 
     private PlacedLabel? BesideRoom(Room room, ImmutableArray<LabelLine> lines)
     {
-        Pixel[] corners = _map.Layout.Projection.ToPixels(room.Outline);
+        Pixel[] corners = map.Layout.Projection.ToPixels(room.Outline);
         Pixel middle = new(corners.Average(p => p.X), corners.Average(p => p.Y));
         return Place(LabelKind.Room, room.Name.Value, lines, (width, height) =>
             LabelPlaces.Beside(PixelBox.About(middle, 0, 0), middle, width, height));
@@ -98,7 +98,7 @@ internal sealed class MapLabels
     private PlacedLabel? Repeater(RepeaterMark mark)
     {
         string id = mark.Outlet.Id.Value;
-        LabelLine line = new(_map.SiteLead + id, TextStyle.StrongLabel, Tone.Repeater);
+        LabelLine line = new(map.SiteLead + id, TextStyle.StrongLabel, Tone.Repeater);
         return Place(LabelKind.Repeater, id, [line], (width, height) => LabelPlaces.Beside(mark.Box, mark.Centre, width, height));
     }
 
@@ -116,9 +116,9 @@ internal sealed class MapLabels
 
     private PlacedLabel? Stub(Routes.StoreyStub stub)
     {
-        DeviceMark mark = _map.Marks.Devices.First(device => device.Device.Id == stub.Here);
-        Devices.Device other = _map.Coverage.Home.Devices.First(device => device.Id == stub.Others[0]);
-        Pixel direction = mark.TruePlace.DirectionTo(_map.Layout.Projection.ToPixel(other.Point));
+        DeviceMark mark = map.Marks.Devices.First(device => device.Device.Id == stub.Here);
+        Devices.Device other = map.Coverage.Home.Devices.First(device => device.Id == stub.Others[0]);
+        Pixel direction = mark.TruePlace.DirectionTo(map.Layout.Projection.ToPixel(other.Point));
         LabelLine line = new(stub.Caption, TextStyle.Label, Tone.Route);
         return Place(
             LabelKind.Stub, stub.Here + " " + stub.Storey, [line],
@@ -130,24 +130,24 @@ internal sealed class MapLabels
     {
         PlacedLabel? InLines(IEnumerable<string> lines) =>
             Place(LabelKind.Object, name, [.. lines.Select(line => new LabelLine(line, TextStyle.Small, Tone.Text))], (width, height) =>
-                LabelPlaces.Inside(outline, _map.Layout.Projection, width, height, rim: 1));
+                LabelPlaces.Inside(outline, map.Layout.Projection, width, height, rim: 1));
         return InLines([name]) ?? InLines(name.Replace("-", "- ", StringComparison.Ordinal).Split(' ', StringSplitOptions.RemoveEmptyEntries));
     }
 
     private PlacedLabel? Contour(Contour contour)
     {
-        bool isDesign = contour.LevelDb == _map.Scale.HeavyDb;
+        bool isDesign = contour.LevelDb == map.Scale.HeavyDb;
         string text = FormattableString.Invariant($"{contour.LevelDb:0.#} dB");
         return Place(
             LabelKind.Contour, text, [new(text, isDesign ? TextStyle.StrongLabel : TextStyle.Small, Tone.Contour)],
-            (width, height) => _contourPlaces.On(contour, width, height));
+            (width, height) => contourPlaces.On(contour, width, height));
     }
 
     private PlacedLabel? Place(
         LabelKind kind, string key, ImmutableArray<LabelLine> lines, Func<float, float, IEnumerable<LabelPlace>> places, bool leaderPointsBack = false)
     {
-        float width = MathF.Ceiling(lines.Max(line => _ink.WidthOf(line.Text, line.Style))) + (2 * PadX);
+        float width = MathF.Ceiling(lines.Max(line => ink.WidthOf(line.Text, line.Style))) + (2 * PadX);
         float height = lines.Sum(line => line.Style.LineHeight) + (2 * PadY);
-        return _placer.Place(new() { Kind = kind, Key = key, Lines = lines, Places = places(width, height), LeaderPointsBack = leaderPointsBack });
+        return placer.Place(new() { Kind = kind, Key = key, Lines = lines, Places = places(width, height), LeaderPointsBack = leaderPointsBack });
     }
 }

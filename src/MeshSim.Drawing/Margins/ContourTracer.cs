@@ -21,12 +21,12 @@ internal sealed class ContourTracer
     private static readonly (int From, int To)[] Joins =
         [(-1, -1), (3, 0), (0, 1), (3, 1), (1, 2), (-1, -1), (0, 2), (3, 2), (2, 3), (2, 0), (-1, -1), (2, 1), (1, 3), (1, 0), (0, 3), (-1, -1)];
 
-    private readonly Field _field;
-    private readonly double _level;
-    private readonly Dictionary<long, long> _next = [], _previous = [];
-    private readonly List<long> _starts = [];
+    private readonly Field field;
+    private readonly double level;
+    private readonly Dictionary<long, long> next = [], previous = [];
+    private readonly List<long> starts = [];
 
-    private ContourTracer(Field field, double levelDb) => (_field, _level) = (field, levelDb);
+    private ContourTracer(Field field, double levelDb) => (this.field, level) = (field, levelDb);
 
     /// <summary>All lines of one level, in the order in which a scan from below meets them; higher values on their right.</summary>
     public static ImmutableArray<Contour> Trace(Field field, double levelDb)
@@ -40,11 +40,11 @@ internal sealed class ContourTracer
 
     private void Cross(int column, int row)
     {
-        float a = _field[column, row], b = _field[column + 1, row], c = _field[column + 1, row + 1], d = _field[column, row + 1];
+        float a = field[column, row], b = field[column + 1, row], c = field[column + 1, row + 1], d = field[column, row + 1];
         if (float.IsNaN(a + b + c + d)) return;
 
-        int corners = (a >= _level ? 1 : 0) | (b >= _level ? 2 : 0) | (c >= _level ? 4 : 0) | (d >= _level ? 8 : 0);
-        bool isHighSaddle = (a + b + c + d) / 4 >= _level;
+        int corners = (a >= level ? 1 : 0) | (b >= level ? 2 : 0) | (c >= level ? 4 : 0) | (d >= level ? 8 : 0);
+        bool isHighSaddle = (a + b + c + d) / 4 >= level;
         (int From, int To)[] joins = corners switch
         {
             0 or 15 => [],
@@ -55,45 +55,45 @@ internal sealed class ContourTracer
         foreach ((int from, int to) in joins)
         {
             long start = SideOf(column, row, from), end = SideOf(column, row, to);
-            _next.Add(start, end);
-            _previous.Add(end, start);
-            _starts.Add(start);
+            next.Add(start, end);
+            previous.Add(end, start);
+            starts.Add(start);
         }
     }
 
     /// <summary>The number of a cell's side, shared with the neighbour: even for level sides, odd for upright ones.</summary>
     private long SideOf(int column, int row, int side) => side switch
     {
-        0 => 2L * ((row * (long)_field.Grid.Columns) + column),
-        1 => (2L * ((row * (long)_field.Grid.Columns) + column + 1)) + 1,
-        2 => 2L * (((row + 1) * (long)_field.Grid.Columns) + column),
-        _ => (2L * ((row * (long)_field.Grid.Columns) + column)) + 1,
+        0 => 2L * ((row * (long)field.Grid.Columns) + column),
+        1 => (2L * ((row * (long)field.Grid.Columns) + column + 1)) + 1,
+        2 => 2L * (((row + 1) * (long)field.Grid.Columns) + column),
+        _ => (2L * ((row * (long)field.Grid.Columns) + column)) + 1,
     };
 
     private IEnumerable<Contour> Lines()
     {
         HashSet<long> done = [];
-        foreach (long start in _starts)
+        foreach (long start in starts)
         {
             if (done.Contains(start)) continue;
 
             long first = start;
-            while (_previous.TryGetValue(first, out long before) && before != start) first = before;
-            bool isClosed = _previous.ContainsKey(first);
+            while (previous.TryGetValue(first, out long before) && before != start) first = before;
+            bool isClosed = previous.ContainsKey(first);
             List<PlanPoint> points = [PlaceOf(first)];
-            for (long at = first; done.Add(at) && _next.TryGetValue(at, out long next) && next != first; at = next)
+            for (long at = first; done.Add(at) && this.next.TryGetValue(at, out long next) && next != first; at = next)
                 points.Add(PlaceOf(next));
-            yield return new(_level, [.. points], isClosed);
+            yield return new(level, [.. points], isClosed);
         }
     }
 
     private PlanPoint PlaceOf(long side)
     {
-        FieldGrid grid = _field.Grid;
+        FieldGrid grid = field.Grid;
         int column = (int)(side / 2 % grid.Columns), row = (int)(side / 2 / grid.Columns);
         bool isUpright = side % 2 == 1;
-        float from = _field[column, row], to = isUpright ? _field[column, row + 1] : _field[column + 1, row];
-        int along = (int)Math.Round((_level - from) / (to - from) * grid.Step);
+        float from = field[column, row], to = isUpright ? field[column, row + 1] : field[column + 1, row];
+        int along = (int)Math.Round((level - from) / (to - from) * grid.Step);
         PlanPoint corner = grid.At(column, row).Plan;
         return isUpright ? new(corner.X, corner.Y + along) : new(corner.X + along, corner.Y);
     }

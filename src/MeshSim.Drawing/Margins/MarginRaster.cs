@@ -12,7 +12,7 @@ internal sealed class MarginRaster
     /// <summary>Marks a pixel outside the building or without a value.</summary>
     public const byte Outside = 255;
 
-    private readonly byte[] _classes;
+    private readonly byte[] classes;
 
     /// <summary>Reads the field at the middle of every pixel.</summary>
     /// <param name="field">Margins, dB.</param>
@@ -25,7 +25,7 @@ internal sealed class MarginRaster
         Top = (int)layout.Map.Top;
         Width = (int)layout.Map.Width;
         Height = (int)layout.Map.Height;
-        _classes = new byte[Width * Height];
+        classes = new byte[Width * Height];
         Pixel[][] outlines = RoomMask.OutlinesOf(storey, layout.Projection);
         bool[] inside = new bool[Width];
         double stepPixels = Lattice.ToMetres(field.Grid.Step) * layout.Projection.PixelsPerMetre;
@@ -37,7 +37,7 @@ internal sealed class MarginRaster
             for (int column = 0; column < Width; column++)
             {
                 float margin = inside[column] ? Sample(field, (Left + column + 0.5 - origin.X) / stepPixels, ySteps) : float.NaN;
-                _classes[(row * Width) + column] = float.IsNaN(margin) ? Outside : (byte)scale.ClassOf(margin);
+                classes[(row * Width) + column] = float.IsNaN(margin) ? Outside : (byte)scale.ClassOf(margin);
             }
         }
     }
@@ -55,7 +55,7 @@ internal sealed class MarginRaster
     public int Height { get; }
 
     /// <summary>Index of the class of a pixel, or <see cref="Outside"/>.</summary>
-    public byte this[int column, int row] => _classes[(row * Width) + column];
+    public byte this[int column, int row] => classes[(row * Width) + column];
 
     /// <summary>
     /// The field at a place between its points: bilinear, or the nearest point's where a neighbour has no value. Not-a-number

@@ -17,21 +17,21 @@ internal sealed class PlanLabels
     /// <summary>A number over a wall cannot be read; over a route it can.</summary>
     private const float OverWallCost = 40, OverRouteCost = 3;
 
-    private readonly SheetSubject _subject;
-    private readonly Storey _storey;
-    private readonly PlanDrawing _plan;
-    private readonly Ink _ink;
-    private readonly Obstacle[] _walls;
-    private readonly LabelPlacer _placer;
+    private readonly SheetSubject subject;
+    private readonly Storey storey;
+    private readonly PlanDrawing plan;
+    private readonly Ink ink;
+    private readonly Obstacle[] walls;
+    private readonly LabelPlacer placer;
 
     private PlanLabels(SheetSubject subject, Storey storey, PlanDrawing plan, Ink ink)
     {
-        (_subject, _storey, _plan, _ink) = (subject, storey, plan, ink);
-        _walls = [.. storey.Walls.Select(ObstacleOf)];
-        _placer = new(
+        (this.subject, this.storey, this.plan, this.ink) = (subject, storey, plan, ink);
+        walls = [.. storey.Walls.Select(ObstacleOf)];
+        placer = new(
             plan.Frame,
             [.. plan.Devices.Select(mark => mark.Box), .. plan.Outlets.Select(outlet => PlanPainter.OutletBox(outlet.Place))],
-            [.. _walls, .. plan.Routes.Select(route => new Obstacle(plan.PlaceOf(route.From), plan.PlaceOf(route.To), OverRouteCost))]);
+            [.. walls, .. plan.Routes.Select(route => new Obstacle(plan.PlaceOf(route.From), plan.PlaceOf(route.To), OverRouteCost))]);
     }
 
     /// <summary>The labels, the most important first; what finds no place is left out.</summary>
@@ -52,7 +52,7 @@ internal sealed class PlanLabels
 
     private PlacedLabel? Number(DeviceMark mark)
     {
-        string text = FormattableString.Invariant($"{_subject.Numbers[mark.Device.Id]}{_subject.LetterOf(mark.Device.Circuit)}");
+        string text = FormattableString.Invariant($"{subject.Numbers[mark.Device.Id]}{subject.LetterOf(mark.Device.Circuit)}");
         return Place(LabelKind.Device, mark.Device.Id.Value, new(text, TextStyle.StrongLabel, Tone.Text), (width, height) => LabelPlaces.Beside(mark.Box, mark.Centre, width, height));
     }
 
@@ -61,23 +61,23 @@ internal sealed class PlanLabels
 
     private PlacedLabel? InRoom(Room room, TextStyle style) =>
         Place(LabelKind.Room, room.Name.Value, new(room.Name.Value, style, Tone.Text), (width, height) =>
-            LabelPlaces.Inside(room.Outline, _plan.Projection, width, height, rim: 3).Where(place => !_walls.Any(wall => wall.IsUnder(place.Box))));
+            LabelPlaces.Inside(room.Outline, plan.Projection, width, height, rim: 3).Where(place => !walls.Any(wall => wall.IsUnder(place.Box))));
 
     /// <summary>Outside with a line into the room; a name that does not find a place there either is left out.</summary>
     private PlacedLabel? BesideRoom(Room room)
     {
-        Pixel[] corners = _plan.Projection.ToPixels(room.Outline);
+        Pixel[] corners = plan.Projection.ToPixels(room.Outline);
         Pixel middle = new(corners.Average(p => p.X), corners.Average(p => p.Y));
         return Place(LabelKind.Room, room.Name.Value, new(room.Name.Value, TextStyle.Small, Tone.Text), (width, height) =>
-            LabelPlaces.Beside(PixelBox.About(middle, 0, 0), middle, width, height).Where(place => place.LeaderFrom is not null && !_walls.Any(wall => wall.IsUnder(place.Box))));
+            LabelPlaces.Beside(PixelBox.About(middle, 0, 0), middle, width, height).Where(place => place.LeaderFrom is not null && !walls.Any(wall => wall.IsUnder(place.Box))));
     }
 
     private PlacedLabel? Stub(NetworkCoverage coverage, StoreyStub stub)
     {
-        if (_plan.Devices.FirstOrDefault(mark => mark.Device.Id == stub.Here) is not { } here) return null;
-        Devices.Device other = _subject.Device(stub.Others[0]);
-        Pixel direction = here.TruePlace.DirectionTo(_plan.Projection.ToPixel(other.Point));
-        string numbers = string.Join(", ", stub.Others.Select(id => _subject.Numbers[id]).Order());
+        if (plan.Devices.FirstOrDefault(mark => mark.Device.Id == stub.Here) is not { } here) return null;
+        Devices.Device other = subject.Device(stub.Others[0]);
+        Pixel direction = here.TruePlace.DirectionTo(plan.Projection.ToPixel(other.Point));
+        string numbers = string.Join(", ", stub.Others.Select(id => subject.Numbers[id]).Order());
         LabelLine line = new($"{(stub.IsUp ? "▲" : "▼")} {numbers}", TextStyle.Label, Tone.Route);
         return Place(
             LabelKind.Stub, coverage.Network.Name.Value, line,
@@ -85,11 +85,11 @@ internal sealed class PlanLabels
     }
 
     private PlacedLabel? Inside(string name, Polygon outline) =>
-        Place(LabelKind.Object, name, new(name, TextStyle.Small, Tone.Quiet), (width, height) => LabelPlaces.Inside(outline, _plan.Projection, width, height, rim: 1));
+        Place(LabelKind.Object, name, new(name, TextStyle.Small, Tone.Quiet), (width, height) => LabelPlaces.Inside(outline, plan.Projection, width, height, rim: 1));
 
     private PlacedLabel? Outlet((Devices.Outlet Outlet, Pixel Place) outlet)
     {
-        string letter = _subject.LetterOf(outlet.Outlet.Circuit);
+        string letter = subject.LetterOf(outlet.Outlet.Circuit);
         PixelBox box = PlanPainter.OutletBox(outlet.Place);
         return letter.Length == 0
             ? null
@@ -99,13 +99,13 @@ internal sealed class PlanLabels
 
     private PlacedLabel? Place(LabelKind kind, string key, LabelLine line, Func<float, float, IEnumerable<LabelPlace>> places, bool leaderPointsBack = false)
     {
-        float width = MathF.Ceiling(_ink.WidthOf(line.Text, line.Style)) + (2 * MapLabels.PadX), height = line.Style.LineHeight + (2 * MapLabels.PadY);
-        return _placer.Place(new() { Kind = kind, Key = key, Lines = [line], Places = places(width, height), LeaderPointsBack = leaderPointsBack });
+        float width = MathF.Ceiling(ink.WidthOf(line.Text, line.Style)) + (2 * MapLabels.PadX), height = line.Style.LineHeight + (2 * MapLabels.PadY);
+        return placer.Place(new() { Kind = kind, Key = key, Lines = [line], Places = places(width, height), LeaderPointsBack = leaderPointsBack });
     }
 
     private Obstacle ObstacleOf(Wall wall)
     {
-        WallRun run = WallRun.Of(wall, _subject.Home, _plan.Projection);
+        WallRun run = WallRun.Of(wall, subject.Home, plan.Projection);
         return new(run.Start, run.At(run.LengthPixels, 0), OverWallCost, run.ThicknessPixels / 2);
     }
 }

@@ -23,18 +23,18 @@ internal sealed class PlanLabels
     /// <summary>Where along a stretch of wall its letter may stand, the best place first.</summary>
     private static readonly float[] LetterShares = [0.5f, 0.35f, 0.65f];
 
-    private readonly PlanStorey _plan;
-    private readonly Ink _ink;
-    private readonly LabelPlacer _placer;
-    private readonly (Wall Wall, WallRun Run)[] _walls;
+    private readonly PlanStorey plan;
+    private readonly Ink ink;
+    private readonly LabelPlacer placer;
+    private readonly (Wall Wall, WallRun Run)[] walls;
 
     private PlanLabels(PlanStorey plan, PlanDraft draft, Ink ink)
     {
-        (_plan, _ink) = (plan, ink);
-        _walls = [.. plan.Storey.Walls.Select(wall => (wall, WallRun.Of(wall, draft.Home, plan.Projection)))];
+        (this.plan, this.ink) = (plan, ink);
+        walls = [.. plan.Storey.Walls.Select(wall => (wall, WallRun.Of(wall, draft.Home, plan.Projection)))];
         IEnumerable<PixelBox> symbols = plan.Devices.Concat<Mark>(plan.Remarks).Select(mark => mark.Box)
             .Concat(plan.Outlets.Select(outlet => PixelBox.About(outlet, 2 * OutletReach, 2 * OutletReach)));
-        _placer = new(plan.Map, [.. symbols], [.. _walls.Select(one => new Obstacle(one.Run.Start, one.Run.At(one.Run.LengthPixels, 0), OverWallCost, one.Run.ThicknessPixels / 2))]);
+        placer = new(plan.Map, [.. symbols], [.. walls.Select(one => new Obstacle(one.Run.Start, one.Run.At(one.Run.LengthPixels, 0), OverWallCost, one.Run.ThicknessPixels / 2))]);
     }
 
     /// <summary>The labels that found a place.</summary>
@@ -47,7 +47,7 @@ internal sealed class PlanLabels
             .. plan.Storey.Rooms.Select(room => labels.Room(room.Name.Value, room.Outline, Tone.Text))
                 .Concat(draft.Unbuilt.Where(outline => outline.Storey == plan.Storey.Name).Select(outline => labels.Room(outline.Name, new(outline.Corners), Tone.Unreached)))
                 .Concat(plan.Devices.Select(labels.Device))
-                .Concat(labels._walls.Select(one => labels.Letter(one.Wall, one.Run, letters[one.Wall.Construction])))
+                .Concat(labels.walls.Select(one => labels.Letter(one.Wall, one.Run, letters[one.Wall.Construction])))
                 .Concat(plan.Storey.Objects.Select(thing => labels.Object(thing.Name, thing.Footprint)))
                 .OfType<PlacedLabel>(),
         ];
@@ -70,11 +70,11 @@ internal sealed class PlanLabels
         return Inside([large, measures]) ?? Inside([small, fine]) ?? Beside([small, fine]);
 
         PlacedLabel? Inside(ImmutableArray<LabelLine> lines) =>
-            Place(LabelKind.Room, name, lines, (width, height) => LabelPlaces.Inside(outline, _plan.Projection, width, height, rim: 4));
+            Place(LabelKind.Room, name, lines, (width, height) => LabelPlaces.Inside(outline, plan.Projection, width, height, rim: 4));
 
         PlacedLabel? Beside(ImmutableArray<LabelLine> lines)
         {
-            Pixel[] corners = _plan.Projection.ToPixels(outline);
+            Pixel[] corners = plan.Projection.ToPixels(outline);
             Pixel middle = new(corners.Average(p => p.X), corners.Average(p => p.Y));
             return Place(LabelKind.Room, name, lines, (width, height) => LabelPlaces.Beside(PixelBox.About(middle, 0, 0), middle, width, height));
         }
@@ -85,32 +85,32 @@ internal sealed class PlanLabels
 
     private PlacedLabel? Letter(Wall wall, WallRun run, string letter)
     {
-        IEnumerable<Pixel> along = run.Solid(wall, _plan.Projection)
+        IEnumerable<Pixel> along = run.Solid(wall, plan.Projection)
             .Where(part => part.To - part.From >= ShortestWall)
             .OrderByDescending(part => part.To - part.From)
             .SelectMany(part => LetterShares.Select(share => run.At(part.From + ((part.To - part.From) * share), 0)));
-        return _placer.Place(new()
+        return placer.Place(new()
         {
             Kind = LabelKind.Object,
             Key = wall.Name,
             Lines = [new(letter, TextStyle.Small, Tone.Text)],
-            Places = along.Select((centre, i) => new LabelPlace(PixelBox.About(centre, _ink.WidthOf(letter, TextStyle.Small) + 7, 15), i)),
+            Places = along.Select((centre, i) => new LabelPlace(PixelBox.About(centre, ink.WidthOf(letter, TextStyle.Small) + 7, 15), i)),
         });
     }
 
     private PlacedLabel? Object(string name, Polygon outline) =>
-        Place(LabelKind.Object, name, [new(name, TextStyle.Small, Tone.Text)], (width, height) => LabelPlaces.Inside(outline, _plan.Projection, width, height, rim: 1))
+        Place(LabelKind.Object, name, [new(name, TextStyle.Small, Tone.Text)], (width, height) => LabelPlaces.Inside(outline, plan.Projection, width, height, rim: 1))
         ?? Place(LabelKind.Object, name, [.. name.Split(' ').Select(word => new LabelLine(word, TextStyle.Small, Tone.Text))], (width, height) =>
         {
-            Pixel[] corners = _plan.Projection.ToPixels(outline);
+            Pixel[] corners = plan.Projection.ToPixels(outline);
             PixelBox box = new(corners.Min(p => p.X), corners.Min(p => p.Y), corners.Max(p => p.X), corners.Max(p => p.Y));
-            return LabelPlaces.Inside(outline, _plan.Projection, width, height, rim: 1).Concat(LabelPlaces.Beside(box, box.Centre, width, height));
+            return LabelPlaces.Inside(outline, plan.Projection, width, height, rim: 1).Concat(LabelPlaces.Beside(box, box.Centre, width, height));
         });
 
     private PlacedLabel? Place(LabelKind kind, string key, ImmutableArray<LabelLine> lines, Func<float, float, IEnumerable<LabelPlace>> places)
     {
-        float width = MathF.Ceiling(lines.Max(line => _ink.WidthOf(line.Text, line.Style))) + (2 * MapLabels.PadX);
+        float width = MathF.Ceiling(lines.Max(line => ink.WidthOf(line.Text, line.Style))) + (2 * MapLabels.PadX);
         float height = lines.Sum(line => line.Style.LineHeight) + (2 * MapLabels.PadY);
-        return _placer.Place(new() { Kind = kind, Key = key, Lines = lines, Places = places(width, height) });
+        return placer.Place(new() { Kind = kind, Key = key, Lines = lines, Places = places(width, height) });
     }
 }

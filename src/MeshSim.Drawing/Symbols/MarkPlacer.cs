@@ -13,7 +13,7 @@ internal sealed class MarkPlacer(PixelBox frame)
     /// <summary>Space kept between two symbols, pixels.</summary>
     private const float Space = 2;
 
-    private readonly List<PixelBox> _taken = [];
+    private readonly List<PixelBox> taken = [];
 
     /// <summary>
     /// The mark at the first free place: its true one, or else by distance and then clockwise from above. Where nothing is free
@@ -25,7 +25,7 @@ internal sealed class MarkPlacer(PixelBox frame)
         Pixel near = IntoFrame(mark);
         Pixel[] free = [.. Candidates(near).Where(place => IsFree(mark.Extent.At(place))).Take(1)];
         Pixel centre = free.Length > 0 ? free[0] : near;
-        _taken.Add(mark.Extent.At(centre));
+        taken.Add(mark.Extent.At(centre));
         return mark with { Centre = centre };
     }
 
@@ -47,5 +47,5 @@ internal sealed class MarkPlacer(PixelBox frame)
         Math.Clamp(mark.TruePlace.X, frame.Left - mark.Extent.Left, frame.Right - mark.Extent.Right),
         Math.Clamp(mark.TruePlace.Y, frame.Top - mark.Extent.Top, frame.Bottom - mark.Extent.Bottom));
 
-    private bool IsFree(PixelBox box) => frame.Holds(box) && !_taken.Exists(taken => taken.Overlaps(box.Grown(Space)));
+    private bool IsFree(PixelBox box) => frame.Holds(box) && !taken.Exists(taken => taken.Overlaps(box.Grown(Space)));
 }

@@ -15,13 +15,13 @@ internal sealed class DiagnosticList
     // makes it likely that the first ones by place are among the kept ones.
     private const int KeptPerFile = 4 * ShownPerFile;
 
-    private readonly ImmutableArray<string> _files;
-    private readonly List<Diagnostic> _kept = [];
-    private readonly Dictionary<(string File, Severity Severity), int> _counts = [];
+    private readonly ImmutableArray<string> files;
+    private readonly List<Diagnostic> kept = [];
+    private readonly Dictionary<(string File, Severity Severity), int> counts = [];
 
     /// <summary>Makes an empty list.</summary>
     /// <param name="files">The files of the run, in the order in which their diagnostics are shown.</param>
-    public DiagnosticList(ImmutableArray<string> files) => _files = files;
+    public DiagnosticList(ImmutableArray<string> files) => this.files = files;
 
     /// <summary>Where on the plan the parts of the files lie.</summary>
     public PlanSpots Spots { get; } = new();
@@ -33,7 +33,7 @@ internal sealed class DiagnosticList
     public bool HasErrors => ErrorCount > 0;
 
     /// <summary>Whether a file has an error.</summary>
-    public bool HasErrorsIn(string file) => _counts.GetValueOrDefault((file, Severity.Error)) > 0;
+    public bool HasErrorsIn(string file) => counts.GetValueOrDefault((file, Severity.Error)) > 0;
 
     /// <summary>Adds an error.</summary>
     public void Error(SourcePlace place, string message, string help) => Add(place, Severity.Error, message, () => help);
@@ -48,14 +48,14 @@ internal sealed class DiagnosticList
     public ImmutableArray<Diagnostic> Sorted(Severity severity)
     {
         ImmutableArray<Diagnostic>.Builder sorted = ImmutableArray.CreateBuilder<Diagnostic>();
-        foreach (string file in _files)
+        foreach (string file in files)
         {
-            Diagnostic[] ofFile = [.. _kept
+            Diagnostic[] ofFile = [.. kept
                 .Where(diagnostic => diagnostic.File == file && diagnostic.Severity == severity)
                 .OrderBy(diagnostic => diagnostic.Line)
                 .ThenBy(diagnostic => diagnostic.Column)];
             sorted.AddRange(ofFile.AsSpan(0, Math.Min(ofFile.Length, ShownPerFile)));
-            int hidden = _counts.GetValueOrDefault((file, severity)) - ShownPerFile;
+            int hidden = counts.GetValueOrDefault((file, severity)) - ShownPerFile;
             if (hidden > 0) sorted.Add(More(ofFile[ShownPerFile], hidden));
         }
 
@@ -72,8 +72,8 @@ internal sealed class DiagnosticList
     private void Add(SourcePlace place, Severity severity, string message, Func<string> help)
     {
         if (severity == Severity.Error) ErrorCount++;
-        int count = _counts.GetValueOrDefault((place.File, severity));
-        _counts[(place.File, severity)] = count + 1;
-        if (count < KeptPerFile) _kept.Add(new(place.File, place.Line, place.Column, severity, message, help()));
+        int count = counts.GetValueOrDefault((place.File, severity));
+        counts[(place.File, severity)] = count + 1;
+        if (count < KeptPerFile) kept.Add(new(place.File, place.Line, place.Column, severity, message, help()));
     }
 }

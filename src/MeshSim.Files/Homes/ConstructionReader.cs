@@ -14,17 +14,17 @@ internal sealed class ConstructionReader
     /// <summary>Spread of a construction that states none: assumed, that of a wall of doubtful build-up in the catalogue.</summary>
     public static readonly Decibels AssumedSpread = new(3);
 
-    private readonly DiagnosticList _problems;
-    private readonly ImmutableDictionary<ConstructionName, Construction>.Builder _known = Catalogues.ConstructionsByName.ToBuilder();
+    private readonly DiagnosticList problems;
+    private readonly ImmutableDictionary<ConstructionName, Construction>.Builder known = Catalogues.ConstructionsByName.ToBuilder();
 
     // Names in the order in which they are suggested, with what they are for; a definition that could not be read counts as known here.
-    private readonly List<(string Name, ConstructionUse Use)> _names =
+    private readonly List<(string Name, ConstructionUse Use)> names =
         [.. Catalogues.Constructions.Select(construction => (construction.Name.Value, construction.Use))];
 
-    private ConstructionReader(DiagnosticList problems) => _problems = problems;
+    private ConstructionReader(DiagnosticList problems) => this.problems = problems;
 
     /// <summary>All that may be named.</summary>
-    public ImmutableDictionary<ConstructionName, Construction> Known => _known.ToImmutable();
+    public ImmutableDictionary<ConstructionName, Construction> Known => known.ToImmutable();
 
     /// <summary>Reads the home's own constructions.</summary>
     public static ConstructionReader Read(MapReader home, DiagnosticList problems)
@@ -44,27 +44,27 @@ internal sealed class ConstructionReader
         string? name = isRequired ? map.RequiredText(key) : map.Text(key);
         if (name is null) return null;
         if (IsKnown(name)) return new ConstructionName(name);
-        _problems.Error(map.PlaceOf(key), $"no construction is called {KnownNames.Quote(name)}", () => HelpFor(name, use));
+        problems.Error(map.PlaceOf(key), $"no construction is called {KnownNames.Quote(name)}", () => HelpFor(name, use));
         return null;
     }
 
-    private bool IsKnown(string name) => _names.Exists(known => known.Name == name);
+    private bool IsKnown(string name) => names.Exists(known => known.Name == name);
 
     private string HelpFor(string name, ConstructionUse use)
     {
         // A roof is listed as a floor and stands as the wall of a loft.
         string[] fitting =
-            [.. _names.Where(known => known.Use == use || (use == ConstructionUse.Wall && known.Use == ConstructionUse.Floor)).Select(known => known.Name)];
+            [.. names.Where(known => known.Use == use || (use == ConstructionUse.Wall && known.Use == ConstructionUse.Floor)).Select(known => known.Name)];
         return KnownNames.Help(name, fitting, "constructions that fit here") + " (meshsim loss --list shows all)";
     }
 
     private void ReadOne(YamlNode node)
     {
-        MapReader? map = MapReader.Open(node, "a construction", _problems, "construction", "use", "layers", "stated", "spread", "description", "source");
+        MapReader? map = MapReader.Open(node, "a construction", problems, "construction", "use", "layers", "stated", "spread", "description", "source");
         if (map?.RequiredText("construction") is not { } name) return;
         if (IsKnown(name))
         {
-            _problems.Error(
+            problems.Error(
                 map.PlaceOf("construction"),
                 $"there is already a construction called {KnownNames.Quote(name)}",
                 "give it a name that neither the catalogue nor this list has");
@@ -72,10 +72,10 @@ internal sealed class ConstructionReader
         }
 
         ConstructionUse use = UseOf(map);
-        _names.Add((name, use));
+        names.Add((name, use));
         if (map.Has("layers") == map.Has("stated"))
         {
-            _problems.Error(
+            problems.Error(
                 map.Place,
                 "a construction has either layers or stated losses",
                 "write \"layers: material:mm, material:mm\" or \"stated: {868.4: 5}\"");
@@ -92,14 +92,14 @@ internal sealed class ConstructionReader
             Spread = map.Number("spread", ConstructionRows.SpreadDb) is { } spreadDb ? new(spreadDb) : AssumedSpread,
             Source = map.Text("source") ?? "stated by the home",
         };
-        _known[construction.Name] = construction;
+        known[construction.Name] = construction;
     }
 
     private ConstructionUse UseOf(MapReader map)
     {
         if (map.Text("use") is not { } use) return ConstructionUse.Wall;
         if (ConstructionRows.Uses.TryGetValue(use, out ConstructionUse found)) return found;
-        _problems.Error(
+        problems.Error(
             map.PlaceOf("use"),
             $"unknown use {KnownNames.Quote(use)}",
             KnownNames.Help(use, [.. ConstructionRows.Uses.Keys], "uses"));
@@ -115,7 +115,7 @@ internal sealed class ConstructionReader
             string help = problem.Kind == LayerProblemKind.UnknownMaterial
                 ? KnownNames.Help(problem.Text, Catalogues.MaterialNames, "materials")
                 : ""; // The message says it already.
-            _problems.Error(map.PlaceOf("layers"), problem.Message, help);
+            problems.Error(map.PlaceOf("layers"), problem.Message, help);
         }
 
         return parsed.Layers;
@@ -125,7 +125,7 @@ internal sealed class ConstructionReader
     {
         if (map.Find("stated") is not YamlMap { Entries.Length: > 0 } stated)
         {
-            _problems.Error(
+            problems.Error(
                 map.PlaceOf("stated"),
                 "stated losses are written as megahertz and decibels",
                 "write {433.92: 3, 868.4: 4, 2440: 8}");
@@ -139,7 +139,7 @@ internal sealed class ConstructionReader
             double? lossDb = map.NumberOf(entry.Value, "the loss", ConstructionRows.LossDb);
             if (megahertz is null || lossDb is null) continue;
             if (losses.Any(loss => loss.Frequency.Megahertz == megahertz))
-                _problems.Error(entry.Place, $"the loss at {NumberText.Of(megahertz.Value)} MHz is stated twice", "keep one");
+                problems.Error(entry.Place, $"the loss at {NumberText.Of(megahertz.Value)} MHz is stated twice", "keep one");
             losses.Add(new(new(megahertz.Value), new(lossDb.Value)));
         }
 

@@ -21,21 +21,21 @@ internal sealed class DescribedPlaces
         [Aspect.Inner] = ["inner"],
     };
 
-    private readonly List<(SourcePlace Place, MapReader Map)> _elements = [];
+    private readonly List<(SourcePlace Place, MapReader Map)> elements = [];
 
     /// <summary>Remembers an element and gives its key.</summary>
     /// <param name="place">Where it begins.</param>
     /// <param name="map">What describes it.</param>
     public SourceKey Add(SourcePlace place, MapReader map)
     {
-        _elements.Add((place, map));
-        return new(_elements.Count - 1);
+        elements.Add((place, map));
+        return new(elements.Count - 1);
     }
 
     /// <summary>From where to where an element is described.</summary>
     public (SourcePlace From, SourcePlace To) RangeOf(SourceKey source)
     {
-        (SourcePlace place, MapReader map) = _elements[source.Value];
+        (SourcePlace place, MapReader map) = elements[source.Value];
         SourcePlace from = (place.Line, place.Column).CompareTo((map.Place.Line, map.Place.Column)) < 0 ? place : map.Place;
         return (from, map.End);
     }
@@ -43,7 +43,7 @@ internal sealed class DescribedPlaces
     /// <summary>The place of what a problem is about: the value of its key, or the element where there is no such key.</summary>
     public SourcePlace Find(SourceKey source, Aspect aspect)
     {
-        (SourcePlace place, MapReader map) = _elements[source.Value];
+        (SourcePlace place, MapReader map) = elements[source.Value];
         string? key = KeysOfAspects.GetValueOrDefault(aspect, []).FirstOrDefault(map.Has);
         return key is null ? place : map.PlaceOf(key);
     }

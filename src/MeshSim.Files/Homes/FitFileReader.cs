@@ -18,11 +18,11 @@ internal sealed class FitFileReader
     private static readonly ValidRange Count = new(0, 1e9, "");
     private static readonly ValidRange Correlation = new(-1, 1, "");
 
-    private readonly HomeDocument? _home;
-    private readonly DeviceTable? _devices;
-    private readonly DiagnosticList _problems;
+    private readonly HomeDocument? home;
+    private readonly DeviceTable? devices;
+    private readonly DiagnosticList problems;
 
-    private FitFileReader(HomeDocument? home, DeviceTable? devices, DiagnosticList problems) => (_home, _devices, _problems) = (home, devices, problems);
+    private FitFileReader(HomeDocument? home, DeviceTable? devices, DiagnosticList problems) => (this.home, this.devices, this.problems) = (home, devices, problems);
 
     /// <summary>The fits by network; null with an error when nothing can be made of the file.</summary>
     /// <param name="file">The file.</param>
@@ -51,15 +51,15 @@ internal sealed class FitFileReader
     private (PlacedName Network, NetworkFit Fit)? ReadOne(YamlNode node)
     {
         MapReader? map = MapReader.Open(
-            node, "a fit", _problems, "network", "model", "readings", "shadowing", "exponent", "detour", "constructions", "mountings", "common offset", "offsets", "correlations");
+            node, "a fit", problems, "network", "model", "readings", "shadowing", "exponent", "detour", "constructions", "mountings", "common offset", "offsets", "correlations");
         if (map?.RequiredText("network") is not { } network) return null;
-        if (_home is { AreNetworksComplete: true }) CheckKnown(network, map.PlaceOf("network"), [.. _home.Networks.Select(known => known.Name.Name)], "network");
+        if (home is { AreNetworksComplete: true }) CheckKnown(network, map.PlaceOf("network"), [.. home.Networks.Select(known => known.Name.Name)], "network");
         ModelName model = ReadModel(map);
         double? shadowingDb = map.RequiredNumber("shadowing", FadingMargin.ShadowingDb);
         FittedParameter? exponent = map.Require("exponent") is { } at ? ReadFigures(at, "the exponent", FittedKind.Exponent, "value", LogDistance.Exponent) : null;
-        string[]? constructions = _home is null ? null : [.. _home.Constructions.Keys.Select(name => name.Value).Order(StringComparer.Ordinal)];
+        string[]? constructions = home is null ? null : [.. home.Constructions.Keys.Select(name => name.Value).Order(StringComparer.Ordinal)];
         string[] mountings = [.. Catalogues.Mountings.Select(mounting => mounting.Name)];
-        string[]? devices = _devices is { IsComplete: true } ? [.. _devices.Ids.Keys] : null;
+        string[]? ids = devices is { IsComplete: true } ? [.. devices.Ids.Keys] : null;
         ImmutableArray<FittedParameter> parameters =
         [
             .. exponent is null ? [] : new[] { exponent },
@@ -70,7 +70,7 @@ internal sealed class FitFileReader
         ImmutableArray<FittedParameter> offsets =
         [
             .. map.Find("common offset") is { } common && ReadFigures(common, "the common offset", FittedKind.CommonOffset, "offset", CorrectionDb) is { } read ? [read] : Array.Empty<FittedParameter>(),
-            .. ReadList(map, "offsets", FittedKind.Offset, "device", "offset", devices),
+            .. ReadList(map, "offsets", FittedKind.Offset, "device", "offset", ids),
         ];
         int readings = map.WholeNumber("readings", Count) ?? 0;
         ImmutableArray<ImmutableArray<double>> correlations = ReadCorrelations(map, parameters.Length);
@@ -91,7 +91,7 @@ internal sealed class FitFileReader
         string? model = map.RequiredText("model");
         if (model == ModelNames.LogDistance) return ModelName.LogDistance;
         if (model is not null && model != ModelNames.Detour)
-            _problems.Error(map.PlaceOf("model"), $"{KnownNames.Quote(model)} is no model that can be fitted", $"write {ModelNames.Detour} or {ModelNames.LogDistance}");
+            problems.Error(map.PlaceOf("model"), $"{KnownNames.Quote(model)} is no model that can be fitted", $"write {ModelNames.Detour} or {ModelNames.LogDistance}");
         return ModelName.Detour;
     }
 
@@ -101,19 +101,19 @@ internal sealed class FitFileReader
         List<FittedParameter> read = [];
         foreach (YamlNode node in map.List(key))
         {
-            MapReader? entry = MapReader.Open(node, $"a fitted {nameKey}", _problems, nameKey, valueKey, "error", "readings");
+            MapReader? entry = MapReader.Open(node, $"a fitted {nameKey}", problems, nameKey, valueKey, "error", "readings");
             if (entry?.RequiredText(nameKey) is not { } name) continue;
             names.Add(new(name, entry.PlaceOf(nameKey)));
             if (known is not null) CheckKnown(name, entry.PlaceOf(nameKey), known, nameKey);
             if (Figures(entry, kind, name, valueKey, CorrectionDb) is { } parameter) read.Add(parameter);
         }
 
-        UniqueNames.Check(names, $"fitted {nameKey}", _problems);
+        UniqueNames.Check(names, $"fitted {nameKey}", problems);
         return read;
     }
 
     private FittedParameter? ReadFigures(YamlNode node, string what, FittedKind kind, string valueKey, ValidRange range) =>
-        MapReader.Open(node, what, _problems, valueKey, "error", "readings") is { } map ? Figures(map, kind, "", valueKey, range) : null;
+        MapReader.Open(node, what, problems, valueKey, "error", "readings") is { } map ? Figures(map, kind, "", valueKey, range) : null;
 
     private static FittedParameter? Figures(MapReader map, FittedKind kind, string name, string valueKey, ValidRange range)
     {
@@ -130,16 +130,16 @@ internal sealed class FitFileReader
             ImmutableArray<YamlNode> items = node is YamlList list ? list.Items : [];
             rows.Add([.. items.Select(item => map.NumberOf(item, "a correlation", Correlation) ?? 0)]);
             if (items.Length != rows.Count)
-                _problems.Error(node.Place, FormattableString.Invariant($"row {rows.Count} of the correlations has {items.Length} numbers"), FormattableString.Invariant($"it must have {rows.Count}; fit again"));
+                problems.Error(node.Place, FormattableString.Invariant($"row {rows.Count} of the correlations has {items.Length} numbers"), FormattableString.Invariant($"it must have {rows.Count}; fit again"));
         }
 
-        if (rows.Count != Math.Max(0, parameters - 1) && !_problems.HasErrorsIn(map.Place.File))
-            _problems.Error(map.PlaceOf("correlations"), FormattableString.Invariant($"{rows.Count} rows of correlations for {parameters} parameters"), FormattableString.Invariant($"there must be {Math.Max(0, parameters - 1)}; fit again"));
+        if (rows.Count != Math.Max(0, parameters - 1) && !problems.HasErrorsIn(map.Place.File))
+            problems.Error(map.PlaceOf("correlations"), FormattableString.Invariant($"{rows.Count} rows of correlations for {parameters} parameters"), FormattableString.Invariant($"there must be {Math.Max(0, parameters - 1)}; fit again"));
         return rows.ToImmutable();
     }
 
     private void CheckKnown(string name, SourcePlace place, string[] known, string what)
     {
-        if (!known.Contains(name)) _problems.Error(place, $"no {what} is called {KnownNames.Quote(name)}", () => KnownNames.Help(name, known, what + "s") + "; fit again, or delete the file");
+        if (!known.Contains(name)) problems.Error(place, $"no {what} is called {KnownNames.Quote(name)}", () => KnownNames.Help(name, known, what + "s") + "; fit again, or delete the file");
     }
 }

@@ -8,7 +8,7 @@ namespace MeshSim.Files.Homes;
 /// <param name="problems">Takes the errors.</param>
 internal sealed class UniqueNames(string what, DiagnosticList problems)
 {
-    private readonly Dictionary<string, SourcePlace> _seen = [];
+    private readonly Dictionary<string, SourcePlace> seen = [];
 
     /// <summary>Reports every name that an earlier one already has.</summary>
     /// <param name="names">In the order written.</param>
@@ -23,8 +23,8 @@ internal sealed class UniqueNames(string what, DiagnosticList problems)
     /// <summary>Takes the next name and reports it when an earlier one is the same.</summary>
     public void Add(PlacedName name)
     {
-        if (_seen.TryAdd(name.Name, name.Place)) return;
-        string help = FormattableString.Invariant($"the first one is in line {_seen[name.Name].Line}; give this one another name");
+        if (seen.TryAdd(name.Name, name.Place)) return;
+        string help = FormattableString.Invariant($"the first one is in line {seen[name.Name].Line}; give this one another name");
         problems.Error(name.Place, $"two {what}s are called {KnownNames.Quote(name.Name)}", help);
     }
 }

@@ -12,16 +12,16 @@ namespace MeshSim.Files.Importing;
 /// <summary>Makes a home of a drawing in an open format: SVG or GeoJSON.</summary>
 public sealed class DrawingImport
 {
-    private readonly string _file;
-    private readonly ImportOptions _options;
-    private readonly DiagnosticList _problems;
-    private readonly ImportFindings _findings;
+    private readonly string file;
+    private readonly ImportOptions options;
+    private readonly DiagnosticList problems;
+    private readonly ImportFindings findings;
 
     private DrawingImport(string file, ImportOptions options)
     {
-        (_file, _options) = (file, options);
-        _problems = new(options.MappingFile is { } mapping ? [file, mapping] : [file]);
-        _findings = new(_problems);
+        (this.file, this.options) = (file, options);
+        problems = new(options.MappingFile is { } mapping ? [file, mapping] : [file]);
+        findings = new(problems);
     }
 
     /// <summary>Reads a drawing. Whatever is wrong with it is data in the answer, all of it at once; whatever is not taken is listed.</summary>
@@ -36,27 +36,27 @@ public sealed class DrawingImport
         Home? home = import.ReadHome();
         return new()
         {
-            Home = import._problems.HasErrors ? null : home,
-            Problems = import._problems.Sorted(Severity.Error),
-            Notices = import._problems.Sorted(Severity.Notice),
-            LeftOut = import._findings.LeftOut,
-            Taken = import._findings.Taken,
-            Remarks = import._findings.Remarks,
+            Home = import.problems.HasErrors ? null : home,
+            Problems = import.problems.Sorted(Severity.Error),
+            Notices = import.problems.Sorted(Severity.Notice),
+            LeftOut = import.findings.LeftOut,
+            Taken = import.findings.Taken,
+            Remarks = import.findings.Remarks,
         };
     }
 
     private Home? ReadHome()
     {
-        ImportMapping? mapping = _options.MappingFile is { } path
-            ? SourceFile.Read(path, HomeFolder.LongestHomeFileBytes, _problems) is { } file ? MappingReader.Read(file, _problems) : null
+        ImportMapping? mapping = options.MappingFile is { } path
+            ? SourceFile.Read(path, HomeFolder.LongestHomeFileBytes, problems) is { } file ? MappingReader.Read(file, problems) : null
             : new();
         if (ReadDrawing(mapping) is not { } drawing || mapping is null) return null;
 
-        foreach (LeftOut one in drawing.LeftOut) _findings.Leave(one.Place, one.What, one.Why);
-        List<SortedShapes> sorted = SortedShapes.Sort(drawing, mapping, _file, _findings);
-        if (!PlanOrigin.Settle(sorted, drawing, _file, _findings)) return null;
+        foreach (LeftOut one in drawing.LeftOut) findings.Leave(one.Place, one.What, one.Why);
+        List<SortedShapes> sorted = SortedShapes.Sort(drawing, mapping, this.file, findings);
+        if (!PlanOrigin.Settle(sorted, drawing, this.file, findings)) return null;
 
-        StoreyAssembly assembly = new(mapping, _options, _findings);
+        StoreyAssembly assembly = new(mapping, options, findings);
         List<(SortedShapes Shapes, Storey Storey)> storeys = [];
         foreach (SortedShapes shapes in sorted)
             if (assembly.Add(shapes) is { } storey) storeys.Add((shapes, storey));
@@ -65,46 +65,46 @@ public sealed class DrawingImport
 
     private Drawing? ReadDrawing(ImportMapping? mapping)
     {
-        bool isSvg = _file.EndsWith(".svg", StringComparison.OrdinalIgnoreCase);
-        bool isGeoJson = _file.EndsWith(".geojson", StringComparison.OrdinalIgnoreCase) || _file.EndsWith(".json", StringComparison.OrdinalIgnoreCase);
+        bool isSvg = this.file.EndsWith(".svg", StringComparison.OrdinalIgnoreCase);
+        bool isGeoJson = this.file.EndsWith(".geojson", StringComparison.OrdinalIgnoreCase) || this.file.EndsWith(".json", StringComparison.OrdinalIgnoreCase);
         if (!isSvg && !isGeoJson)
         {
-            _problems.Error(SourcePlace.StartOf(_file), "the ending of the file says neither SVG nor GeoJSON", "name a file that ends in .svg, .geojson or .json");
+            problems.Error(SourcePlace.StartOf(this.file), "the ending of the file says neither SVG nor GeoJSON", "name a file that ends in .svg, .geojson or .json");
             return null;
         }
 
-        if (SourceFile.Read(_file, isSvg ? SvgXml.LongestBytes : GeoJsonDrawing.LongestBytes, _problems) is not { } file) return null;
-        if (isGeoJson) return GeoJsonDrawing.Read(file, _options.MetresPerUnit, _problems);
+        if (SourceFile.Read(this.file, isSvg ? SvgXml.LongestBytes : GeoJsonDrawing.LongestBytes, problems) is not { } file) return null;
+        if (isGeoJson) return GeoJsonDrawing.Read(file, options.MetresPerUnit, problems);
 
         // What the caller states takes the place of both words of the mapping.
-        bool isStated = _options.Length is not null || _options.Ratio is not null;
-        StatedLength? length = isStated ? _options.Length : mapping?.Length;
-        double? ratio = isStated ? _options.Ratio : mapping?.Ratio;
-        return SvgDrawing.Read(file, length, ratio, _options.CurveMetres, _problems);
+        bool isStated = options.Length is not null || options.Ratio is not null;
+        StatedLength? length = isStated ? options.Length : mapping?.Length;
+        double? ratio = isStated ? options.Ratio : mapping?.Ratio;
+        return SvgDrawing.Read(file, length, ratio, options.CurveMetres, problems);
     }
 
     private Home Assemble(ImportMapping mapping, List<(SortedShapes Shapes, Storey Storey)> storeys)
     {
         ImmutableArray<Network> networks = NetworksOf(mapping);
-        DeviceTaking taking = new(networks, _findings);
+        DeviceTaking taking = new(networks, findings);
         List<Device> devices = [];
         List<Outlet> outlets = [];
         foreach ((SortedShapes shapes, Storey storey) in storeys)
         {
             devices.AddRange(taking.Devices(shapes, storey));
             outlets.AddRange(taking.Outlets(shapes, storey));
-            _findings.Take(storey.Name, "devices", "", shapes.Of(Meaning.Device).Count());
-            _findings.Take(storey.Name, "outlets", "", shapes.Of(Meaning.Outlet).Count());
+            findings.Take(storey.Name, "devices", "", shapes.Of(Meaning.Device).Count());
+            findings.Take(storey.Name, "outlets", "", shapes.Of(Meaning.Outlet).Count());
         }
 
         foreach (Network network in networks.Where(network => !devices.Exists(device => device.Id == network.Coordinator)))
-            devices.Insert(0, taking.AssumedCoordinator(network, storeys[0].Storey, SourcePlace.StartOf(_file)));
+            devices.Insert(0, taking.AssumedCoordinator(network, storeys[0].Storey, SourcePlace.StartOf(file)));
         FloorPlan plan = new([.. storeys.Select(one => one.Storey)]);
-        string region = _options.Region ?? mapping.Region ?? "EU";
-        if (_options.Region is null && mapping.Region is null) _findings.Remark($"the region is taken to be {region}");
+        string region = options.Region ?? mapping.Region ?? "EU";
+        if (options.Region is null && mapping.Region is null) findings.Remark($"the region is taken to be {region}");
         return new()
         {
-            Name = _options.HomeName ?? mapping.Home ?? Path.GetFileNameWithoutExtension(_file),
+            Name = options.HomeName ?? mapping.Home ?? Path.GetFileNameWithoutExtension(file),
             Region = region,
             FloorPlan = plan,
             Constructions = mapping.Constructions,
@@ -120,7 +120,7 @@ public sealed class DrawingImport
     {
         if (!mapping.Networks.IsEmpty && mapping.Networks.All(network => network is { Radio: not null, Coordinator: not null }))
             return [.. mapping.Networks.Select(network => network.ToNetwork())];
-        _findings.Remark($"the network is taken to be a mesh by IEEE 802.15.4 at 2.4 GHz on channel {UsualRadio.FirstChannel}, with \"{UsualCoordinator}\" for its coordinator");
+        findings.Remark($"the network is taken to be a mesh by IEEE 802.15.4 at 2.4 GHz on channel {UsualRadio.FirstChannel}, with \"{UsualCoordinator}\" for its coordinator");
         return
         [
             new()

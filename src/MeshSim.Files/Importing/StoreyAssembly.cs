@@ -17,7 +17,7 @@ internal sealed class StoreyAssembly(ImportMapping mapping, ImportOptions option
     /// <summary>Clear height and height of an object where nothing is said, m. Common practice, no source.</summary>
     public const double UsualCeilingMetres = 2.4, UsualObjectMetres = 2;
 
-    private Storey? _below;
+    private Storey? below;
 
     /// <summary>The next storey upwards; null with an error when it has neither walls nor rooms.</summary>
     public Storey? Add(SortedShapes shapes)
@@ -39,7 +39,7 @@ internal sealed class StoreyAssembly(ImportMapping mapping, ImportOptions option
             [.. shapes.Taken.Where(taken => taken.Rule.Meaning is Meaning.Door or Meaning.Window).Select(fitting.Fit).OfType<OpeningDescription>()];
         foreach (IGrouping<(OpeningKind Kind, ConstructionName Of), OpeningDescription> group in openings.GroupBy(opening => (opening.Kind, opening.Construction)))
             findings.Take(name, group.Key.Kind == OpeningKind.Door ? "doors" : "windows", group.Key.Of.Value, group.Count());
-        return _below = Built(description with { Openings = openings });
+        return below = Built(description with { Openings = openings });
     }
 
     private Storey Built(StoreyDescription description)
@@ -59,7 +59,7 @@ internal sealed class StoreyAssembly(ImportMapping mapping, ImportOptions option
         {
             Source = findings.KeyOf(rule.Place),
             Name = name,
-            ElevationMetres = _below is null ? 0 : _below.ElevationMetres + _below.CeilingMetres + (floor?.ThicknessMetres ?? 0),
+            ElevationMetres = below is null ? 0 : below.ElevationMetres + below.CeilingMetres + (floor?.ThicknessMetres ?? 0),
             CeilingMetres = rule.CeilingMetres ?? UsualCeilingMetres,
             Outer = rule.Outer,
             Inner = rule.Inner,
@@ -75,7 +75,7 @@ internal sealed class StoreyAssembly(ImportMapping mapping, ImportOptions option
     {
         StoreyRule rule = shapes.Storey;
         ImmutableArray<StairwellDescription> holes = [.. shapes.Of(Meaning.Stairwell).Select(HoleOf).OfType<StairwellDescription>()];
-        if (_below is null)
+        if (below is null)
         {
             if (rule.Floor is not null || rule.StructureMetres is not null || holes.Length > 0)
                 findings.Problems.Error(rule.Place, "the lowest storey has neither floor nor stairwells", "draw a stairwell on the storey above it; nothing below the lowest one is planned");

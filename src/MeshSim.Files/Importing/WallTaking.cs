@@ -13,7 +13,7 @@ namespace MeshSim.Files.Importing;
 /// <param name="findings">Takes what is to be said.</param>
 internal sealed class WallTaking(SortedShapes shapes, ImportOptions options, ImportFindings findings)
 {
-    private readonly StoreyName _storey = new(shapes.Storey.Name);
+    private readonly StoreyName storey = new(shapes.Storey.Name);
 
     /// <summary>The pieces of all walls, each between two joints.</summary>
     public List<WallPart> Parts()
@@ -33,10 +33,10 @@ internal sealed class WallTaking(SortedShapes shapes, ImportOptions options, Imp
         foreach (WallStretch lost in snapped.Lost) findings.Leave(lost.Shape.Place, Part(lost), "it is shorter than what is snapped together");
         List<WallPart> parts = PieceNoding.Cut(snapped.Walls, out int twice);
         if (snapped.Moved.Count > 0)
-            findings.Remark($"storey {_storey}: {snapped.Moved.Count} ends of walls were moved to meet others, by {1000 * snapped.Moved.FarthestMetres:0.#} mm at most (tolerance {1000 * options.SnapMetres:0.#} mm)");
-        if (twice > 0) findings.Remark($"storey {_storey}: {twice} pieces of wall are drawn more than once and were taken once");
+            findings.Remark($"storey {storey}: {snapped.Moved.Count} ends of walls were moved to meet others, by {1000 * snapped.Moved.FarthestMetres:0.#} mm at most (tolerance {1000 * options.SnapMetres:0.#} mm)");
+        if (twice > 0) findings.Remark($"storey {storey}: {twice} pieces of wall are drawn more than once and were taken once");
         foreach (IGrouping<ConstructionName, WallPart> group in parts.GroupBy(part => part.Wall.Rule.Construction!.Value).OrderBy(group => group.Key.Value, StringComparer.Ordinal))
-            findings.Take(_storey, "pieces of wall", group.Key.Value, group.Count(), group.Sum(part => part.Start.DistanceMetresTo(part.End)));
+            findings.Take(storey, "pieces of wall", group.Key.Value, group.Count(), group.Sum(part => part.Start.DistanceMetresTo(part.End)));
         return parts;
     }
 
@@ -53,7 +53,7 @@ internal sealed class WallTaking(SortedShapes shapes, ImportOptions options, Imp
         bool areOutlined = rooms.Count > 0;
         if (!areOutlined) rooms.AddRange(Enclosed(parts).Select(corners => (corners, (string?)null, shapes.Storey.Place)));
         string?[] texts = NamesFor([.. rooms.Select(room => room.Corners)]);
-        findings.Take(_storey, areOutlined ? "rooms by their outlines" : "rooms that walls enclose", "", rooms.Count);
+        findings.Take(storey, areOutlined ? "rooms by their outlines" : "rooms that walls enclose", "", rooms.Count);
         return
         [
             .. rooms.Select((room, i) => new RoomDescription(
@@ -67,7 +67,7 @@ internal sealed class WallTaking(SortedShapes shapes, ImportOptions options, Imp
         foreach (WallStretch single in paired.Single)
             findings.Leave(single.Shape.Place, Part(single), FormattableString.Invariant($"it is drawn as a face of a wall, and within {single.Rule.ThickestMetres:0.##} m there is no second face to go with it"));
         if (faces.Count == 0) return [];
-        findings.Remark($"storey {_storey}: {faces.Count} faces of walls gave {paired.Centres.Count} centre lines, {1000 * paired.Centres.Select(wall => wall.ThicknessMetres!.Value).DefaultIfEmpty().Min():0} to {1000 * paired.Centres.Select(wall => wall.ThicknessMetres!.Value).DefaultIfEmpty().Max():0} mm thick; {paired.Caps} parts of them no longer than a wall is thick were taken for ends and reveals");
+        findings.Remark($"storey {storey}: {faces.Count} faces of walls gave {paired.Centres.Count} centre lines, {1000 * paired.Centres.Select(wall => wall.ThicknessMetres!.Value).DefaultIfEmpty().Min():0} to {1000 * paired.Centres.Select(wall => wall.ThicknessMetres!.Value).DefaultIfEmpty().Max():0} mm thick; {paired.Caps} parts of them no longer than a wall is thick were taken for ends and reveals");
         return [.. paired.Centres.Select(OfThickness).OfType<WallStretch>()];
     }
 

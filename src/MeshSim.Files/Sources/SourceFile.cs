@@ -9,13 +9,13 @@ internal sealed class SourceFile
     private static readonly UTF8Encoding StrictUtf8 = new(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true);
 
     // Where each line begins. A table asks for the place of every bad field, so it is found by bisection.
-    private readonly Lazy<int[]> _lineStarts;
+    private readonly Lazy<int[]> lineStarts;
 
     private SourceFile(string name, byte[] bytes)
     {
         Name = name;
         Bytes = bytes;
-        _lineStarts = new(FindLineStarts);
+        lineStarts = new(FindLineStarts);
     }
 
     /// <summary>The file as it is printed.</summary>
@@ -31,15 +31,15 @@ internal sealed class SourceFile
     /// <param name="offset">Index into <see cref="Bytes"/>, or their number.</param>
     public SourcePlace PlaceOf(int offset)
     {
-        int found = Array.BinarySearch(_lineStarts.Value, offset);
+        int found = Array.BinarySearch(lineStarts.Value, offset);
         int line = found >= 0 ? found : ~found - 1;
-        int lineStart = _lineStarts.Value[line];
+        int lineStart = lineStarts.Value[line];
         return new(Name, line + 1, Encoding.UTF8.GetCharCount(Bytes, lineStart, offset - lineStart) + 1);
     }
 
     /// <summary>Where a line begins; of a line beyond the last one, where that begins.</summary>
     /// <param name="line">From 1.</param>
-    public int StartOfLine(int line) => _lineStarts.Value[Math.Min(line, _lineStarts.Value.Length) - 1];
+    public int StartOfLine(int line) => lineStarts.Value[Math.Min(line, lineStarts.Value.Length) - 1];
 
     /// <summary>Reads a file; null with an error when it cannot be read, is too long, or is not text.</summary>
     /// <param name="path">Where it is; also how it is printed.</param>

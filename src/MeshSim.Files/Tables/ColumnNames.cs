@@ -26,11 +26,11 @@ internal sealed class ColumnNames
         [HomeFileNames.Readings] = ReadingTable.Required.AddRange(ReadingTable.Optional),
     }.ToImmutableSortedDictionary(StringComparer.Ordinal);
 
-    private readonly Dictionary<string, TableColumns> _tables = [];
+    private readonly Dictionary<string, TableColumns> tables = [];
 
     /// <summary>The names in a table.</summary>
     /// <param name="file">The table: the name of its file decides.</param>
-    public TableColumns For(SourceFile file) => _tables.GetValueOrDefault(Path.GetFileName(file.Name), TableColumns.Usual);
+    public TableColumns For(SourceFile file) => tables.GetValueOrDefault(Path.GetFileName(file.Name), TableColumns.Usual);
 
     /// <summary>A name as it is compared: neither capitals, spaces, hyphens nor underscores make a difference.</summary>
     public static string Plain(string name) =>
@@ -44,7 +44,7 @@ internal sealed class ColumnNames
         if (MapReader.Open(root, "a list of column names", problems, [.. Columns.Keys]) is not { } map) return names;
         foreach ((string table, ImmutableArray<string> columns) in Columns)
             if (map.Find(table) is { } node && MapReader.Open(node, "a table", problems, [.. columns, Ignore]) is { } entries)
-                names._tables[table] = Read(entries, columns, problems);
+                names.tables[table] = Read(entries, columns, problems);
         return names;
     }
 

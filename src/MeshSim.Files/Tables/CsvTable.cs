@@ -13,7 +13,7 @@ internal sealed class CsvTable
 {
     private static readonly ImmutableArray<char> Separators = [',', ';', '\t'];
 
-    private readonly Dictionary<string, int> _columns = [];
+    private readonly Dictionary<string, int> columns = [];
 
     private CsvTable(SourceFile file)
     {
@@ -93,7 +93,7 @@ internal sealed class CsvTable
     }
 
     /// <summary>The position of a column, or -1 when the file does not have it.</summary>
-    public int IndexOf(string column) => _columns.GetValueOrDefault(column, -1);
+    public int IndexOf(string column) => columns.GetValueOrDefault(column, -1);
 
     private static CsvRow RowOf(CsvReader reader, CsvTable table)
     {
@@ -153,13 +153,13 @@ internal sealed class CsvTable
             string name = header.TextAt(i), plain = ColumnNames.Plain(name);
             if (names.Ignored.Contains(plain)) continue;
             bool isKnown = byName.TryGetValue(plain, out string? column);
-            if (isKnown && _columns.TryAdd(column!, i)) continue;
+            if (isKnown && columns.TryAdd(column!, i)) continue;
             isUsable = false;
             if (isKnown) problems.Error(header.PlaceAt(i), $"the column {KnownNames.Quote(name)} is there twice", "keep one");
             else problems.Error(header.PlaceAt(i), $"unknown column {KnownNames.Quote(name)}", KnownNames.Help(name, known, "columns") + $" (else say in {HomeFileNames.Columns} what it is)");
         }
 
-        foreach (string name in required.Where(name => !_columns.ContainsKey(name)))
+        foreach (string name in required.Where(name => !columns.ContainsKey(name)))
         {
             isUsable = false;
             problems.Error(

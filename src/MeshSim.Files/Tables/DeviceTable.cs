@@ -34,16 +34,16 @@ internal sealed class DeviceTable
 
     private static readonly ValidRange TransmitDbm = new(-40, 40, "dBm");
 
-    private readonly RoomFinder _rooms;
-    private readonly HomeDocument? _home;
-    private readonly DiagnosticList _problems;
-    private readonly List<(SourcePlace Place, Device Device)> _statedPowers = [];
+    private readonly RoomFinder rooms;
+    private readonly HomeDocument? home;
+    private readonly DiagnosticList problems;
+    private readonly List<(SourcePlace Place, Device Device)> statedPowers = [];
 
     private DeviceTable(HomeDocument? home, IReadOnlyList<BuiltStorey>? storeys, DiagnosticList problems)
     {
-        _home = home;
-        _rooms = new(storeys, home is { AreStoreysComplete: true }, problems);
-        _problems = problems;
+        this.home = home;
+        rooms = new(storeys, home is { AreStoreysComplete: true }, problems);
+        this.problems = problems;
     }
 
     /// <summary>Whether the id of every row is known, so that an unknown id is a mistake of whoever names it.</summary>
@@ -76,7 +76,7 @@ internal sealed class DeviceTable
         UniqueNames ids = new("device", problems);
         foreach (CsvRow row in table.Rows) devices.ReadRow(new(row, problems), ids);
         foreach (NetworkDocument network in home?.Networks ?? [])
-            BandNotices.OfDevices(devices._statedPowers.Where(one => one.Device.Network.Value == network.Name.Name), network, home!, problems);
+            BandNotices.OfDevices(devices.statedPowers.Where(one => one.Device.Network.Value == network.Name.Name), network, home!, problems);
         return devices;
     }
 
@@ -95,16 +95,16 @@ internal sealed class DeviceTable
         if (circuit is not null) Circuits.Add(circuit);
         if (manualSwitch is not null) Switches.Add(manualSwitch);
 
-        int errorsBefore = _problems.ErrorCount;
+        int errorsBefore = problems.ErrorCount;
         string name = row.Text("name") ?? id ?? "", kind = row.Text("kind") ?? "";
         PowerSource? power = row.RequiredChoice("power", PowerWords);
         Role? stated = row.Choice("role", RoleWords);
         Mounting? mounting = FindMounting(row);
         double? transmitDbm = row.Number("tx_dbm", TransmitDbm);
-        FoundPlace? place = _rooms.Find(row);
+        FoundPlace? place = rooms.Find(row);
         if (id is null || power is null || network is null) return;
-        Role role = RoleRules.Decide(row, new(id), power.Value, stated, network, _problems);
-        if (_problems.ErrorCount > errorsBefore || place is not { } found || mounting is null) return;
+        Role role = RoleRules.Decide(row, new(id), power.Value, stated, network, problems);
+        if (problems.ErrorCount > errorsBefore || place is not { } found || mounting is null) return;
         Devices.Add(new()
         {
             Id = new(id),
@@ -125,18 +125,18 @@ internal sealed class DeviceTable
             Before = row.Note("before"),
             After = row.Note("after"),
         });
-        if (transmitDbm is not null) _statedPowers.Add((row.PlaceOf("tx_dbm"), Devices[^1]));
+        if (transmitDbm is not null) statedPowers.Add((row.PlaceOf("tx_dbm"), Devices[^1]));
     }
 
     private NetworkDocument? FindNetwork(RowReader row, string? name)
     {
-        if (_home is null || name is null) return null;
-        NetworkDocument? network = _home.Networks.FirstOrDefault(candidate => candidate.Name.Name == name);
-        if (network is null && _home.AreNetworksComplete)
-            _problems.Error(
+        if (home is null || name is null) return null;
+        NetworkDocument? network = home.Networks.FirstOrDefault(candidate => candidate.Name.Name == name);
+        if (network is null && home.AreNetworksComplete)
+            problems.Error(
                 row.PlaceOf("network"),
                 $"no network is called {KnownNames.Quote(name)}",
-                () => KnownNames.Help(name, [.. _home.Networks.Select(candidate => candidate.Name.Name)], "networks"));
+                () => KnownNames.Help(name, [.. home.Networks.Select(candidate => candidate.Name.Name)], "networks"));
         return network;
     }
 
@@ -145,7 +145,7 @@ internal sealed class DeviceTable
         string name = row.Text("mounting") ?? DefaultMounting;
         Mounting? mounting = Catalogues.Mountings.FirstOrDefault(candidate => candidate.Name == name);
         if (mounting is null)
-            _problems.Error(
+            problems.Error(
                 row.PlaceOf("mounting"),
                 $"no mounting is called {KnownNames.Quote(name)}",
                 () => KnownNames.Help(name, [.. Catalogues.Mountings.Select(candidate => candidate.Name)], "mountings"));

@@ -8,25 +8,25 @@ namespace MeshSim.Files.Yaml;
 /// <summary>Reads the values of one map whose keys are all known beforehand.</summary>
 internal sealed class MapReader
 {
-    private readonly YamlMap _map;
-    private readonly string _what;
-    private readonly DiagnosticList _problems;
+    private readonly YamlMap map;
+    private readonly string what;
+    private readonly DiagnosticList problems;
 
     // Keys that an unknown one was probably meant for: that one has its error, so that the missing one needs none.
-    private readonly HashSet<string> _misspelt = [];
+    private readonly HashSet<string> misspelt = [];
 
     private MapReader(YamlMap map, string what, DiagnosticList problems)
     {
-        _map = map;
-        _what = what;
-        _problems = problems;
+        this.map = map;
+        this.what = what;
+        this.problems = problems;
     }
 
     /// <summary>Where the map begins.</summary>
-    public SourcePlace Place => _map.Place;
+    public SourcePlace Place => map.Place;
 
     /// <summary>Where the last value in the map begins.</summary>
-    public SourcePlace End => LastOf(_map);
+    public SourcePlace End => LastOf(map);
 
     /// <summary>Opens a node as a map and reports every key that does not belong there; null with an error when it is no map.</summary>
     /// <param name="node">The node.</param>
@@ -48,7 +48,7 @@ internal sealed class MapReader
         foreach (YamlEntry entry in map.Entries.Where(entry => !keys.Contains(entry.Key)))
         {
             problems.Error(entry.Place, $"{what} has no key {KnownNames.Quote(entry.Key)}", HelpForKey(entry, keys));
-            if (KnownNames.Nearest(entry.Key, keys) is { } meant) reader._misspelt.Add(meant);
+            if (KnownNames.Nearest(entry.Key, keys) is { } meant) reader.misspelt.Add(meant);
         }
 
         return reader;
@@ -66,10 +66,10 @@ internal sealed class MapReader
     }
 
     /// <summary>Whether a key is there.</summary>
-    public bool Has(string key) => _map.Find(key) is not null;
+    public bool Has(string key) => map.Find(key) is not null;
 
     /// <summary>The value of a key, or null when the key is not there.</summary>
-    public YamlNode? Find(string key) => _map.Find(key)?.Value;
+    public YamlNode? Find(string key) => map.Find(key)?.Value;
 
     /// <summary>Where the value of a key begins, or the map when the key is not there.</summary>
     public SourcePlace PlaceOf(string key) => Find(key)?.Place ?? Place;
@@ -78,10 +78,10 @@ internal sealed class MapReader
     public YamlNode? Require(string key)
     {
         YamlNode? value = Find(key);
-        if (value is null && !_misspelt.Contains(key))
-            _problems.Error(
+        if (value is null && !misspelt.Contains(key))
+            problems.Error(
                 Place,
-                $"{_what} lacks the key \"{key}\"",
+                $"{what} lacks the key \"{key}\"",
                 $"add \"{key}:\" and its value");
         return value;
     }
@@ -103,7 +103,7 @@ internal sealed class MapReader
     {
         if (Number(key, range) is not { } number) return null;
         if (number == Math.Floor(number)) return (int)number;
-        _problems.Error(
+        problems.Error(
             PlaceOf(key),
             $"\"{key}\" must be a whole number",
             FormattableString.Invariant($"write {Math.Floor(number)} or {Math.Ceiling(number)}"));
@@ -116,7 +116,7 @@ internal sealed class MapReader
         if (Find(key) is not { } value) return false;
         if (value is YamlText { Text: "true" or "yes" }) return true;
         if (value is YamlText { Text: "false" or "no" }) return false;
-        _problems.Error(value.Place, $"\"{key}\" is neither yes nor no: {value.Describe}", "write true or false");
+        problems.Error(value.Place, $"\"{key}\" is neither yes nor no: {value.Describe}", "write true or false");
         return false;
     }
 
@@ -128,7 +128,7 @@ internal sealed class MapReader
             case null or YamlText { IsEmpty: true }: return [];
             case YamlList list: return list.Items;
             case { } other:
-                _problems.Error(
+                problems.Error(
                     other.Place,
                     $"\"{key}\" is written as a list, not as {other.Describe}",
                     "write [a, b] or one item a line, each after a hyphen");
@@ -153,19 +153,19 @@ internal sealed class MapReader
     {
         if (node is not YamlText { IsEmpty: false } scalar)
         {
-            _problems.Error(node.Place, $"{what} must be a number, not {node.Describe}", $"write a number, {range}");
+            problems.Error(node.Place, $"{what} must be a number, not {node.Describe}", $"write a number, {range}");
             return null;
         }
 
         if (NumberText.Parse(scalar.Text) is not { } number)
         {
             (string message, string help) = NumberProblem.Explain(scalar.Text);
-            _problems.Error(node.Place, $"{what}: {message}", help);
+            problems.Error(node.Place, $"{what}: {message}", help);
             return null;
         }
 
         if (range.Contains(number)) return number;
-        _problems.Error(node.Place, FormattableString.Invariant($"{what} is {number}"), $"it must be {range}".TrimEnd());
+        problems.Error(node.Place, FormattableString.Invariant($"{what} is {number}"), $"it must be {range}".TrimEnd());
         return null;
     }
 
@@ -173,7 +173,7 @@ internal sealed class MapReader
     {
         if (node is YamlText { IsEmpty: false } scalar && NameText.IsUsable(scalar.Text)) return scalar.Text;
         string help = node is YamlText { IsEmpty: false } ? NameText.Rule : "write a text";
-        _problems.Error(node.Place, $"\"{key}\" must be a text, not {node.Describe}", help);
+        problems.Error(node.Place, $"\"{key}\" must be a text, not {node.Describe}", help);
         return null;
     }
 

@@ -6,18 +6,18 @@ namespace MeshSim.Files.Yaml;
 /// <summary>The events of a YAML text, one after the other. Whatever the text holds, the only exception is <see cref="YamlException"/>.</summary>
 internal sealed class YamlEvents
 {
-    private readonly Parser _parser;
-    private ParsingEvent? _next;
-    private Mark _end = Mark.Empty;
+    private readonly Parser parser;
+    private ParsingEvent? next;
+    private Mark end = Mark.Empty;
 
     /// <summary>Starts at the beginning of a text.</summary>
-    public YamlEvents(string text) => _parser = new(new StringReader(text));
+    public YamlEvents(string text) => parser = new(new StringReader(text));
 
     /// <summary>Takes the next event.</summary>
     public ParsingEvent Take()
     {
         ParsingEvent taken = Peek();
-        _next = null;
+        next = null;
         return taken;
     }
 
@@ -26,25 +26,25 @@ internal sealed class YamlEvents
         where T : ParsingEvent
     {
         T? found = Peek() as T;
-        if (found is not null) _next = null;
+        if (found is not null) next = null;
         return found;
     }
 
     private ParsingEvent Peek()
     {
-        if (_next is not null) return _next;
+        if (next is not null) return next;
         try
         {
-            if (_parser.MoveNext() && _parser.Current is { } current) _next = current;
+            if (parser.MoveNext() && parser.Current is { } current) next = current;
         }
         catch (Exception exception) when (exception is InvalidOperationException or ArgumentException or FormatException or OverflowException)
         {
             // The scanner meets some malformed texts (an unclosed key at the end of a line is one) in a state that it did not foresee.
-            throw new YamlException(_end, _end, "the text makes no sense here", exception);
+            throw new YamlException(end, end, "the text makes no sense here", exception);
         }
 
-        if (_next is null) throw new YamlException(_end, _end, "the text ends too early");
-        _end = _next.End;
-        return _next;
+        if (next is null) throw new YamlException(end, end, "the text ends too early");
+        end = next.End;
+        return next;
     }
 }

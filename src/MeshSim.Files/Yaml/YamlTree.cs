@@ -15,18 +15,18 @@ internal sealed class YamlTree
     /// <summary>A home nests seven levels deep; the rest is room for what comes.</summary>
     public const int DeepestLevel = 32;
 
-    private readonly SourceFile _file;
-    private readonly DiagnosticList _problems;
-    private readonly YamlEvents _events;
+    private readonly SourceFile file;
+    private readonly DiagnosticList problems;
+    private readonly YamlEvents events;
 
     // Where the brackets that are open at the moment were opened: an unclosed one is the usual reason of a syntax error.
-    private readonly Stack<SourcePlace> _openBrackets = new();
+    private readonly Stack<SourcePlace> openBrackets = new();
 
     private YamlTree(SourceFile file, string text, DiagnosticList problems)
     {
-        _file = file;
-        _problems = problems;
-        _events = new(text);
+        this.file = file;
+        this.problems = problems;
+        events = new(text);
     }
 
     /// <summary>The root of a file; null with at least one error when there is none.</summary>
@@ -66,10 +66,10 @@ internal sealed class YamlTree
     private void ReportSyntax(YamlException exception)
     {
         SourcePlace place = PlaceOf(exception.Start);
-        if (_openBrackets.TryPeek(out SourcePlace bracket))
+        if (openBrackets.TryPeek(out SourcePlace bracket))
         {
             string where = FormattableString.Invariant($"line {bracket.Line}, column {bracket.Column}");
-            _problems.Error(
+            problems.Error(
                 place,
                 "this is not valid YAML inside brackets",
                 $"look at the bracket that opens at {where}: is it closed, and is there a comma between its parts?");
@@ -77,35 +77,35 @@ internal sealed class YamlTree
         }
 
         string reason = exception.Message.TrimEnd('.');
-        _problems.Error(place, $"this is not valid YAML ({reason})", "look at the indentation, colons and quotes here and just above");
+        problems.Error(place, $"this is not valid YAML ({reason})", "look at the indentation, colons and quotes here and just above");
     }
 
     private YamlNode? ReadDocument()
     {
-        _events.TakeIf<StreamStart>();
-        if (_events.TakeIf<DocumentStart>() is null)
+        events.TakeIf<StreamStart>();
+        if (events.TakeIf<DocumentStart>() is null)
         {
-            _problems.Error(SourcePlace.StartOf(_file.Name), "the file is empty", "write a home, starting with \"home:\" and its name");
+            problems.Error(SourcePlace.StartOf(file.Name), "the file is empty", "write a home, starting with \"home:\" and its name");
             return null;
         }
 
         YamlNode? root = ReadNode(1);
         if (root is null) return null;
 
-        _events.TakeIf<DocumentEnd>();
-        if (_events.TakeIf<DocumentStart>() is not { } second) return root;
-        _problems.Error(PlaceOf(second.Start), "a second document begins here", "keep one home in one file");
+        events.TakeIf<DocumentEnd>();
+        if (events.TakeIf<DocumentStart>() is not { } second) return root;
+        problems.Error(PlaceOf(second.Start), "a second document begins here", "keep one home in one file");
         return null;
     }
 
     /// <summary>The node that comes next; null with an error when reading must end.</summary>
     private YamlNode? ReadNode(int level)
     {
-        ParsingEvent next = _events.Take();
+        ParsingEvent next = events.Take();
         SourcePlace place = PlaceOf(next.Start);
         if (level > DeepestLevel)
         {
-            _problems.Error(
+            problems.Error(
                 place,
                 FormattableString.Invariant($"the file nests more than {DeepestLevel} levels deep"),
                 "a home needs far fewer");
@@ -114,7 +114,7 @@ internal sealed class YamlTree
 
         if (next is AnchorAlias || (next is NodeEvent node && !(node.Anchor.IsEmpty && node.Tag.IsEmpty)))
         {
-            _problems.Error(
+            problems.Error(
                 place,
                 "anchors, aliases and tags (&, *, !) are not accepted",
                 "write the value out; put text that begins with such a sign in quotes");
@@ -132,30 +132,30 @@ internal sealed class YamlTree
 
     private YamlList? ReadList(SourcePlace place, bool hasBrackets, int level)
     {
-        if (hasBrackets) _openBrackets.Push(place);
+        if (hasBrackets) openBrackets.Push(place);
         ImmutableArray<YamlNode>.Builder items = ImmutableArray.CreateBuilder<YamlNode>();
-        while (_events.TakeIf<SequenceEnd>() is null)
+        while (events.TakeIf<SequenceEnd>() is null)
         {
             if (ReadNode(level + 1) is not { } item) return null;
             items.Add(item);
         }
 
-        if (hasBrackets) _openBrackets.Pop();
+        if (hasBrackets) openBrackets.Pop();
         return new(place, items.ToImmutable());
     }
 
     private YamlMap? ReadMap(SourcePlace place, bool hasBrackets, int level)
     {
-        if (hasBrackets) _openBrackets.Push(place);
+        if (hasBrackets) openBrackets.Push(place);
         ImmutableArray<YamlEntry>.Builder entries = ImmutableArray.CreateBuilder<YamlEntry>();
         Dictionary<string, SourcePlace> seen = [];
-        while (_events.TakeIf<MappingEnd>() is null)
+        while (events.TakeIf<MappingEnd>() is null)
         {
             if (ReadNode(level + 1) is not { } key || ReadNode(level + 1) is not { } value) return null;
             if (key is not YamlText { IsEmpty: false } name)
-                _problems.Error(key.Place, $"{key.Describe} cannot be a key", "write a word and a colon");
+                problems.Error(key.Place, $"{key.Describe} cannot be a key", "write a word and a colon");
             else if (!seen.TryAdd(name.Text, key.Place))
-                _problems.Error(
+                problems.Error(
                     key.Place,
                     $"the key {KnownNames.Quote(name.Text)} is written twice",
                     FormattableString.Invariant($"it is already there in line {seen[name.Text].Line}; keep one"));
@@ -163,9 +163,9 @@ internal sealed class YamlTree
                 entries.Add(new(name.Text, key.Place, value));
         }
 
-        if (hasBrackets) _openBrackets.Pop();
+        if (hasBrackets) openBrackets.Pop();
         return new(place, entries.ToImmutable());
     }
 
-    private SourcePlace PlaceOf(Mark mark) => new(_file.Name, (int)Math.Max(1, mark.Line), (int)Math.Max(1, mark.Column));
+    private SourcePlace PlaceOf(Mark mark) => new(file.Name, (int)Math.Max(1, mark.Line), (int)Math.Max(1, mark.Column));
 }

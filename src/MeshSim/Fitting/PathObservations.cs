@@ -18,12 +18,12 @@ namespace MeshSim.Fitting;
 /// </summary>
 internal sealed class PathObservations : IObservationModel
 {
-    private readonly Home _home;
-    private readonly Network _network;
-    private readonly ModelName _model;
-    private readonly Dictionary<(UnknownKind, string), int> _indices;
-    private readonly ImmutableArray<ReadPair> _bothWays;
-    private readonly ImmutableArray<(DeviceId Receiver, double SpareDb)> _weakest;
+    private readonly Home home;
+    private readonly Network network;
+    private readonly ModelName model;
+    private readonly Dictionary<(UnknownKind, string), int> indices;
+    private readonly ImmutableArray<ReadPair> bothWays;
+    private readonly ImmutableArray<(DeviceId Receiver, double SpareDb)> weakest;
 
     /// <summary>Prepares.</summary>
     /// <param name="home">The home, devices where they are thought to be.</param>
@@ -33,10 +33,10 @@ internal sealed class PathObservations : IObservationModel
     /// <param name="unknowns">What is to be estimated.</param>
     public PathObservations(Home home, Network network, ModelName model, ImmutableArray<ReadPair> pairs, ImmutableArray<PathUnknown> unknowns)
     {
-        (_home, _network, _model, Pairs, Unknowns) = (home, network, model, pairs, unknowns);
-        _indices = unknowns.Select((unknown, i) => ((unknown.Kind, unknown.Name), i)).ToDictionary();
-        _bothWays = [.. pairs.Where(pair => pair.IsHeardBothWays)];
-        _weakest =
+        (this.home, this.network, this.model, Pairs, Unknowns) = (home, network, model, pairs, unknowns);
+        indices = unknowns.Select((unknown, i) => ((unknown.Kind, unknown.Name), i)).ToDictionary();
+        bothWays = [.. pairs.Where(pair => pair.IsHeardBothWays)];
+        weakest =
         [
             .. pairs.SelectMany(pair => new[] { (pair.Second.Id, Heard: pair.AtSecond), (pair.First.Id, Heard: pair.AtFirst) })
                 .Where(end => end.Heard?.Level is not null)
@@ -55,12 +55,12 @@ internal sealed class PathObservations : IObservationModel
     public ImmutableArray<Observation> Values =>
     [
         .. Pairs.Select(Path),
-        .. _bothWays.Select(Difference),
-        .. _weakest.Select(receiver => new Observation(receiver.SpareDb, IsCensored: true, FitPriors.SensitivityDb)),
+        .. bothWays.Select(Difference),
+        .. weakest.Select(receiver => new Observation(receiver.SpareDb, IsCensored: true, FitPriors.SensitivityDb)),
     ];
 
     /// <summary>The place of an unknown; null when it is none of them.</summary>
-    public int? IndexOf(UnknownKind kind, string name) => _indices.TryGetValue((kind, name), out int index) ? index : null;
+    public int? IndexOf(UnknownKind kind, string name) => indices.TryGetValue((kind, name), out int index) ? index : null;
 
     /// <summary>How an element of the plan is called as an unknown.</summary>
     public static string ElementName(LossItem item) => $"{item.Kind.ToString().ToLowerInvariant()} {item.Name}";
@@ -68,12 +68,12 @@ internal sealed class PathObservations : IObservationModel
     /// <inheritdoc/>
     public Predictions At(Vector<double> parameters)
     {
-        IPathLossModel model = ModelAt(parameters);
-        int rows = Pairs.Length + _bothWays.Length + _weakest.Length, row = 0;
+        IPathLossModel fitted = ModelAt(parameters);
+        int rows = Pairs.Length + bothWays.Length + weakest.Length, row = 0;
         var table = new Rows(this, parameters, Vector<double>.Build.Dense(rows), Matrix<double>.Build.Dense(rows, Unknowns.Length));
-        foreach (ReadPair pair in Pairs) AddPath(model, pair, table, row++);
-        foreach (ReadPair pair in _bothWays) AddOffsets(table, row++, pair, atSecond: 1, atFirst: -1);
-        foreach ((DeviceId receiver, _) in _weakest)
+        foreach (ReadPair pair in Pairs) AddPath(fitted, pair, table, row++);
+        foreach (ReadPair pair in bothWays) AddOffsets(table, row++, pair, atSecond: 1, atFirst: -1);
+        foreach ((DeviceId receiver, _) in weakest)
         {
             table.Add(row, UnknownKind.CommonOffset, "", 1);
             table.Add(row++, UnknownKind.Offset, receiver.Value, 1);
@@ -88,14 +88,14 @@ internal sealed class PathObservations : IObservationModel
         Dictionary<ConstructionName, Decibels> corrections = [];
         for (int i = 0; i < Unknowns.Length; i++)
             if (Unknowns[i].Kind == UnknownKind.Construction) corrections[new(Unknowns[i].Name)] = new(parameters[i]);
-        double exponent = Of(UnknownKind.Exponent, _home.Parameters.Exponent), detourDb = Of(UnknownKind.Detour, _home.Parameters.Detour.Value);
-        return PathLossModels.Create(_model, _home.FloorPlan, _home.Constructions, _network.Carrier, exponent, detourDb, corrections);
+        double exponent = Of(UnknownKind.Exponent, home.Parameters.Exponent), detourDb = Of(UnknownKind.Detour, home.Parameters.Detour.Value);
+        return PathLossModels.Create(model, home.FloorPlan, home.Constructions, network.Carrier, exponent, detourDb, corrections);
 
         double Of(UnknownKind kind, double otherwise) => IndexOf(kind, "") is { } place ? parameters[place] : otherwise;
     }
 
     /// <summary>The path of a pair with some model.</summary>
-    public PathLoss PathOf(IPathLossModel model, ReadPair pair) => model.Between(_home.PositionOf(pair.First), _home.PositionOf(pair.Second));
+    public PathLoss PathOf(IPathLossModel model, ReadPair pair) => model.Between(home.PositionOf(pair.First), home.PositionOf(pair.Second));
 
     private static Observation Difference(ReadPair pair) => new(
         (pair.AtSecond!.Level!.Value - pair.AtSecond.Sent).Value - (pair.AtFirst!.Level!.Value - pair.AtFirst.Sent).Value,
@@ -120,7 +120,7 @@ internal sealed class PathObservations : IObservationModel
     private void AddPath(IPathLossModel model, ReadPair pair, Rows table, int row)
     {
         PathLoss loss = PathOf(model, pair);
-        table.Values[row] += (2 * _network.Radio.AntennaGain.Value) - loss.Total.Value;
+        table.Values[row] += (2 * network.Radio.AntennaGain.Value) - loss.Total.Value;
         table.AddSlope(row, UnknownKind.Exponent, "", -10 * Math.Log10(Math.Max(loss.DistanceMetres, FreeSpace.DistanceMetres.Min)));
         foreach (LossItem item in loss.Items)
         {
@@ -132,7 +132,7 @@ internal sealed class PathObservations : IObservationModel
 
         foreach (Device end in new[] { pair.First, pair.Second })
         {
-            table.Values[row] -= end.Mounting.LossAt(_network.Carrier).Value;
+            table.Values[row] -= end.Mounting.LossAt(network.Carrier).Value;
             table.Add(row, UnknownKind.Mounting, end.Mounting.Name, -1);
             table.Add(row, UnknownKind.DeviceLoss, end.Id.Value, -1);
         }

@@ -15,11 +15,11 @@ public sealed class Commands
     /// <summary>Share of arriving commands that the stated time holds for.</summary>
     public const double Percentile = 0.95;
 
-    private readonly RadioProfile _radio;
-    private readonly AttemptShares _attempts;
-    private readonly Dictionary<(DeviceId, DeviceId), Link> _links = [];
-    private readonly Dictionary<double, HopTime> _hopTimes = [];
-    private readonly Dictionary<string, (double Delivery, TimeDistribution? Time)> _known = new(StringComparer.Ordinal);
+    private readonly RadioProfile radio;
+    private readonly AttemptShares attempts;
+    private readonly Dictionary<(DeviceId, DeviceId), Link> links = [];
+    private readonly Dictionary<double, HopTime> hopTimes = [];
+    private readonly Dictionary<string, (double Delivery, TimeDistribution? Time)> known = new(StringComparer.Ordinal);
 
     /// <summary>Prepares the commands of a network.</summary>
     /// <param name="radio">Its kind of radio.</param>
@@ -27,10 +27,10 @@ public sealed class Commands
     /// <param name="links">Its links, as <see cref="LinkTable"/> computes them.</param>
     public Commands(RadioProfile radio, Decibels shadowing, ImmutableArray<Link> links)
     {
-        _radio = radio;
-        _attempts = new(new(new Receiver(radio), shadowing), radio.Access.Attempts);
+        this.radio = radio;
+        attempts = new(new(new Receiver(radio), shadowing), radio.Access.Attempts);
         foreach (Link link in links)
-            _links[(link.From, link.To)] = _links[(link.To, link.From)] = link;
+            this.links[(link.From, link.To)] = this.links[(link.To, link.From)] = link;
     }
 
     /// <summary>A device's reach with its <see cref="DeviceReach.Command"/>.</summary>
@@ -51,21 +51,21 @@ public sealed class Commands
     {
         if (place == path.Length - 1) return (1, TimeDistribution.Certain(0));
         string key = string.Join('\n', path.Skip(place));
-        if (_known.TryGetValue(key, out (double Delivery, TimeDistribution? Time) known)) return known;
+        if (this.known.TryGetValue(key, out (double Delivery, TimeDistribution? Time) known)) return known;
 
         (double delivery, TimeDistribution? time) = Until(path, place + 1);
-        (double arriving, TimeDistribution? hop) = Over(_links[(path[place + 1], path[place])], path[place + 1]);
-        return _known[key] = (delivery * arriving, hop is null ? null : time?.Then(hop));
+        (double arriving, TimeDistribution? hop) = Over(links[(path[place + 1], path[place])], path[place + 1]);
+        return this.known[key] = (delivery * arriving, hop is null ? null : time?.Then(hop));
     }
 
     private (double Arriving, TimeDistribution? Time) Over(Link link, DeviceId sender)
     {
         bool forward = sender == link.From;
         Reception atSender = Computed(forward ? link.AtFrom : link.AtTo), atReceiver = Computed(forward ? link.AtTo : link.AtFrom);
-        double busy = _radio.Access.BusyThreshold is { } threshold ? Math.Clamp(atSender.ShareFrom(threshold), 0, 1) : 0;
-        if (!_hopTimes.TryGetValue(busy, out HopTime? times)) _hopTimes[busy] = times = new(_radio, busy);
+        double busy = radio.Access.BusyThreshold is { } threshold ? Math.Clamp(atSender.ShareFrom(threshold), 0, 1) : 0;
+        if (!hopTimes.TryGetValue(busy, out HopTime? times)) hopTimes[busy] = times = new(radio, busy);
 
-        return times.Of(_attempts.At(forward ? link.Received : link.Reverse, atReceiver));
+        return times.Of(attempts.At(forward ? link.Received : link.Reverse, atReceiver));
 
         static Reception Computed(Reception? reception) => reception ?? throw new ArgumentException("the links were not computed", nameof(link));
     }

@@ -6,18 +6,18 @@ namespace MeshSim.Mesh;
 /// </summary>
 public sealed class DisjointRoutes
 {
-    private readonly MeshGraph _graph;
-    private readonly List<int>[] _arcsFrom;
-    private readonly List<int> _target = [];
-    private readonly List<int> _capacity = [];
+    private readonly MeshGraph graph;
+    private readonly List<int>[] arcsFrom;
+    private readonly List<int> target = [];
+    private readonly List<int> capacity = [];
 
     /// <summary>Prepares the flow network of a graph.</summary>
     public DisjointRoutes(MeshGraph graph)
     {
-        _graph = graph;
-        _arcsFrom = new List<int>[2 * graph.Devices.Length];
-        for (int i = 0; i < _arcsFrom.Length; i++)
-            _arcsFrom[i] = [];
+        this.graph = graph;
+        arcsFrom = new List<int>[2 * graph.Devices.Length];
+        for (int i = 0; i < arcsFrom.Length; i++)
+            arcsFrom[i] = [];
         for (int node = 0; node < graph.Devices.Length; node++)
         {
             if (graph.Relays(node)) AddArc(Entry(node), Exit(node));
@@ -36,12 +36,12 @@ public sealed class DisjointRoutes
     /// <param name="atMost">Where counting stops.</param>
     public int Count(int node, int atMost)
     {
-        ArgumentOutOfRangeException.ThrowIfEqual(node, _graph.Coordinator);
-        if (_graph.Coordinator < 0) return 0;
+        ArgumentOutOfRangeException.ThrowIfEqual(node, graph.Coordinator);
+        if (graph.Coordinator < 0) return 0;
 
-        int[] capacity = [.. _capacity];
+        int[] left = [.. capacity];
         int count = 0;
-        while (count < atMost && Augment(capacity, Exit(node), Entry(_graph.Coordinator)))
+        while (count < atMost && Augment(left, Exit(node), Entry(graph.Coordinator)))
             count++;
         return count;
     }
@@ -53,26 +53,26 @@ public sealed class DisjointRoutes
     /// <summary>Adds an arc of capacity one and, at the next index, its reverse of capacity zero.</summary>
     private void AddArc(int from, int to)
     {
-        _arcsFrom[from].Add(_target.Count);
-        _target.Add(to);
-        _capacity.Add(1);
-        _arcsFrom[to].Add(_target.Count);
-        _target.Add(from);
-        _capacity.Add(0);
+        arcsFrom[from].Add(target.Count);
+        target.Add(to);
+        capacity.Add(1);
+        arcsFrom[to].Add(target.Count);
+        target.Add(from);
+        capacity.Add(0);
     }
 
     /// <summary>Finds a shortest way with capacity left, by breadth, and sends one unit along it.</summary>
     private bool Augment(int[] capacity, int source, int sink)
     {
-        var arrivedBy = new int[_arcsFrom.Length];
+        var arrivedBy = new int[arcsFrom.Length];
         Array.Fill(arrivedBy, -1);
         var queue = new Queue<int>([source]);
         while (queue.Count > 0 && arrivedBy[sink] < 0)
         {
             int vertex = queue.Dequeue();
-            foreach (int arc in _arcsFrom[vertex])
+            foreach (int arc in arcsFrom[vertex])
             {
-                int next = _target[arc];
+                int next = target[arc];
                 if (capacity[arc] == 0 || next == source || arrivedBy[next] >= 0) continue;
                 arrivedBy[next] = arc;
                 queue.Enqueue(next);
@@ -80,7 +80,7 @@ public sealed class DisjointRoutes
         }
 
         if (arrivedBy[sink] < 0) return false;
-        for (int vertex = sink; vertex != source; vertex = _target[arrivedBy[vertex] ^ 1])
+        for (int vertex = sink; vertex != source; vertex = target[arrivedBy[vertex] ^ 1])
         {
             capacity[arrivedBy[vertex]]--;
             capacity[arrivedBy[vertex] ^ 1]++;

@@ -28,16 +28,16 @@ public sealed class MarginUncertainties
     /// </summary>
     public const double DetourDb = 8;
 
-    private readonly NetworkFit? _fit;
-    private readonly Decibels _shadowing;
-    private readonly ImmutableDictionary<ConstructionName, Construction> _constructions;
+    private readonly NetworkFit? fit;
+    private readonly Decibels shadowing;
+    private readonly ImmutableDictionary<ConstructionName, Construction> constructions;
 
     /// <summary>Prepares a network.</summary>
     public MarginUncertainties(Home home, Network network)
     {
-        _fit = network.Fit;
-        _shadowing = home.ParametersOf(network).Shadowing;
-        _constructions = home.Constructions;
+        fit = network.Fit;
+        shadowing = home.ParametersOf(network).Shadowing;
+        constructions = home.Constructions;
     }
 
     /// <summary>The uncertainty of a margin over a path.</summary>
@@ -52,14 +52,14 @@ public sealed class MarginUncertainties
         List<(int Index, double Slope)> fitted = [];
         foreach (((FittedKind kind, string name), double slope) in InOrder(gradient))
         {
-            if (_fit?.IndexOf(kind, name) is { } index) fitted.Add((index, slope));
+            if (fit?.IndexOf(kind, name) is { } index) fitted.Add((index, slope));
             else variance += Square(slope * DeviationOf(kind, name, mountings));
         }
 
         foreach ((int first, double slope) in fitted)
             foreach ((int second, double other) in fitted)
-                variance += slope * other * _fit!.Covariance(first, second);
-        return new(_shadowing, new(Math.Sqrt(Math.Max(0, variance)))); // Rounded correlations may leave a trace below 0.
+                variance += slope * other * fit!.Covariance(first, second);
+        return new(shadowing, new(Math.Sqrt(Math.Max(0, variance)))); // Rounded correlations may leave a trace below 0.
     }
 
     /// <summary>What a margin over a path hangs on, in a fixed order: by how much the loss grows with each unknown.</summary>
@@ -71,7 +71,7 @@ public sealed class MarginUncertainties
         var slopes = ImmutableArray.CreateBuilder<LossSlope>();
         foreach (((FittedKind kind, string name), double slope) in InOrder(GradientOf(loss, mountings)))
         {
-            double deviation = _fit?.IndexOf(kind, name) is { } index ? _fit.Parameters[index].StandardError : DeviationOf(kind, name, mountings);
+            double deviation = fit?.IndexOf(kind, name) is { } index ? fit.Parameters[index].StandardError : DeviationOf(kind, name, mountings);
             if (slope != 0 && deviation > 0) slopes.Add(new(new(kind, name), slope, deviation));
         }
 
@@ -83,7 +83,7 @@ public sealed class MarginUncertainties
     {
         if (first == second) return 1;
         if (PlaceOf(first) is not { } one || PlaceOf(second) is not { } other) return 0;
-        return _fit!.Correlations[Math.Max(one, other) - 1][Math.Min(one, other)];
+        return fit!.Correlations[Math.Max(one, other) - 1][Math.Min(one, other)];
     }
 
     private static Dictionary<(FittedKind, string), double> GradientOf(PathLoss loss, ReadOnlySpan<Mounting> mountings)
@@ -101,7 +101,7 @@ public sealed class MarginUncertainties
     private static IOrderedEnumerable<KeyValuePair<(FittedKind, string), double>> InOrder(Dictionary<(FittedKind, string), double> gradient) =>
         gradient.OrderBy(part => part.Key.Item1).ThenBy(part => part.Key.Item2, StringComparer.Ordinal);
 
-    private int? PlaceOf(LossUnknown unknown) => _fit?.IndexOf(unknown.Kind, unknown.Name);
+    private int? PlaceOf(LossUnknown unknown) => fit?.IndexOf(unknown.Kind, unknown.Name);
 
     private static void Add(Dictionary<(FittedKind, string), double> gradient, (FittedKind, string) parameter, double slope) =>
         gradient[parameter] = gradient.GetValueOrDefault(parameter) + slope;
@@ -112,7 +112,7 @@ public sealed class MarginUncertainties
     {
         if (kind == FittedKind.Exponent) return ExponentDeviation;
         if (kind == FittedKind.Detour) return DetourDb;
-        if (kind == FittedKind.Construction) return _constructions.TryGetValue(new(name), out Construction? found) ? found.Spread.Value : 0;
+        if (kind == FittedKind.Construction) return constructions.TryGetValue(new(name), out Construction? found) ? found.Spread.Value : 0;
         foreach (Mounting mounting in mountings)
             if (mounting.Name == name) return mounting.Spread.Value;
         return 0;

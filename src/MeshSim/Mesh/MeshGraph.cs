@@ -11,9 +11,9 @@ namespace MeshSim.Mesh;
 /// </summary>
 public sealed class MeshGraph
 {
-    private readonly Network _network;
-    private readonly ImmutableArray<Device> _on;
-    private readonly ImmutableArray<(int Neighbour, Link Link)>[] _usable;
+    private readonly Network network;
+    private readonly ImmutableArray<Device> on;
+    private readonly ImmutableArray<(int Neighbour, Link Link)>[] usable;
 
     /// <summary>Lays out the graph.</summary>
     /// <param name="network">The network.</param>
@@ -23,9 +23,9 @@ public sealed class MeshGraph
     /// <exception cref="ArgumentException">Two devices share an id, or a link ends at an unknown device.</exception>
     public MeshGraph(Network network, IEnumerable<Device> devices, ImmutableArray<Link> links, Decibels designMargin)
     {
-        _network = network;
-        _on = [.. devices];
-        Devices = [.. _on.Select(device => device.Id)];
+        this.network = network;
+        on = [.. devices];
+        Devices = [.. on.Select(device => device.Id)];
         DesignMargin = designMargin;
         Coordinator = Devices.IndexOf(network.Coordinator);
         HopLimit = network.HopLimit;
@@ -33,18 +33,18 @@ public sealed class MeshGraph
         Links = links;
 
         var indexOf = Devices.Select((id, index) => (id, index)).ToDictionary(entry => entry.id, entry => entry.index);
-        var usable = new List<(int Neighbour, Link Link)>[_on.Length];
-        for (int i = 0; i < _on.Length; i++)
-            usable[i] = [];
+        var neighbours = new List<(int Neighbour, Link Link)>[on.Length];
+        for (int i = 0; i < on.Length; i++)
+            neighbours[i] = [];
         foreach (Link link in links)
         {
             int from = IndexOf(link.From), to = IndexOf(link.To);
             if (link.Margin < designMargin || !double.IsFinite(link.Etx)) continue;
-            usable[from].Add((to, link));
-            usable[to].Add((from, link));
+            neighbours[from].Add((to, link));
+            neighbours[to].Add((from, link));
         }
 
-        _usable = [.. usable.Select(list => list.OrderBy(entry => Devices[entry.Neighbour]).ToImmutableArray())];
+        usable = [.. neighbours.Select(list => list.OrderBy(entry => Devices[entry.Neighbour]).ToImmutableArray())];
 
         int IndexOf(DeviceId id) =>
             indexOf.TryGetValue(id, out int index) ? index : throw new ArgumentException($"a link ends at unknown device \"{id}\"", nameof(links));
@@ -69,10 +69,10 @@ public sealed class MeshGraph
     public Decibels DesignMargin { get; }
 
     /// <summary>The usable links of a node, by the id of the other end.</summary>
-    public ImmutableArray<(int Neighbour, Link Link)> UsableLinks(int node) => _usable[node];
+    public ImmutableArray<(int Neighbour, Link Link)> UsableLinks(int node) => usable[node];
 
     /// <summary>Whether a node takes frames of others and passes them on: the coordinator always, routers in a mesh.</summary>
-    public bool Relays(int node) => node == Coordinator || (Topology == Topology.Mesh && _on[node].Role == Role.Router);
+    public bool Relays(int node) => node == Coordinator || (Topology == Topology.Mesh && on[node].Role == Role.Router);
 
     /// <summary>The same without some devices and their links: nobody's other links change when a device loses its power.</summary>
     public MeshGraph Without(IEnumerable<DeviceId> devices)
@@ -80,7 +80,7 @@ public sealed class MeshGraph
         HashSet<DeviceId> off = [.. devices];
         if (off.Count == 0) return this;
         IEnumerable<Link> left = Links.Where(link => !off.Contains(link.From) && !off.Contains(link.To));
-        return new(_network, _on.Where(device => !off.Contains(device.Id)), [.. left], DesignMargin);
+        return new(network, on.Where(device => !off.Contains(device.Id)), [.. left], DesignMargin);
     }
 
     /// <summary>The same with one more device, or with a device in another role.</summary>
@@ -89,6 +89,6 @@ public sealed class MeshGraph
     public MeshGraph With(Device device, IEnumerable<Link> links)
     {
         int known = Devices.IndexOf(device.Id);
-        return new(_network, known < 0 ? _on.Add(device) : _on.SetItem(known, device), [.. Links, .. links], DesignMargin);
+        return new(network, known < 0 ? on.Add(device) : on.SetItem(known, device), [.. Links, .. links], DesignMargin);
     }
 }

@@ -11,11 +11,11 @@ namespace MeshSim.Mesh;
 /// </summary>
 public sealed class StateGraphs
 {
-    private readonly Home _home;
-    private readonly Network _network;
-    private readonly ModelName _model;
-    private readonly ImmutableArray<Device> _devices;
-    private readonly Dictionary<string, (MeshGraph Graph, Commands Commands)> _ofDoors = new(StringComparer.Ordinal);
+    private readonly Home home;
+    private readonly Network network;
+    private readonly ModelName model;
+    private readonly ImmutableArray<Device> devices;
+    private readonly Dictionary<string, (MeshGraph Graph, Commands Commands)> ofDoors = new(StringComparer.Ordinal);
 
     /// <summary>Nothing is computed yet.</summary>
     /// <param name="home">The home.</param>
@@ -23,10 +23,10 @@ public sealed class StateGraphs
     /// <param name="model">The path-loss model.</param>
     public StateGraphs(Home home, Network network, ModelName model)
     {
-        _home = home;
-        _network = network;
-        _model = model;
-        _devices = [.. home.DevicesOf(network)];
+        this.home = home;
+        this.network = network;
+        this.model = model;
+        devices = [.. home.DevicesOf(network)];
         DesignMargin = home.ParametersOf(network).DesignMargin;
     }
 
@@ -42,7 +42,7 @@ public sealed class StateGraphs
     /// <param name="keptOn">Who keeps power.</param>
     /// <exception cref="ArgumentException">The state opens a door that the home does not have.</exception>
     public MeshGraph In(State? state, ImmutableArray<DeviceId> keptOn) =>
-        OfDoors(state).Graph.Without(_devices.Where(device => state?.TurnsOff(device) == true && !keptOn.Contains(device.Id)).Select(device => device.Id));
+        OfDoors(state).Graph.Without(devices.Where(device => state?.TurnsOff(device) == true && !keptOn.Contains(device.Id)).Select(device => device.Id));
 
     /// <summary>Commands over the links with the doors of a state.</summary>
     /// <exception cref="ArgumentException">The state opens a door that the home does not have.</exception>
@@ -54,14 +54,14 @@ public sealed class StateGraphs
 
     /// <summary>The path-loss model with the doors of a state.</summary>
     /// <exception cref="ArgumentException">The state opens a door that the home does not have.</exception>
-    public IPathLossModel ModelIn(State? state) => _home.ModelOf(_network, _model, state);
+    public IPathLossModel ModelIn(State? state) => home.ModelOf(network, model, state);
 
     private (MeshGraph Graph, Commands Commands) OfDoors(State? state)
     {
         string key = string.Join('\n', (state?.Open ?? []).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal));
-        if (_ofDoors.TryGetValue(key, out (MeshGraph, Commands) known)) return known;
+        if (ofDoors.TryGetValue(key, out (MeshGraph, Commands) known)) return known;
 
-        ImmutableArray<Link> links = LinkTable.Compute(_home, _network, ModelIn(state), state: null);
-        return _ofDoors[key] = (new(_network, _devices, links, DesignMargin), new(_network.Radio, _home.ParametersOf(_network).Shadowing, links));
+        ImmutableArray<Link> links = LinkTable.Compute(home, network, ModelIn(state), state: null);
+        return ofDoors[key] = (new(network, devices, links, DesignMargin), new(network.Radio, home.ParametersOf(network).Shadowing, links));
     }
 }

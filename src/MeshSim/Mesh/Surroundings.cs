@@ -13,11 +13,11 @@ namespace MeshSim.Mesh;
 /// </summary>
 public sealed class Surroundings
 {
-    private readonly Home _home;
-    private readonly Network _network;
-    private readonly IPathLossModel _model;
-    private readonly LinkBudget _budget;
-    private readonly ImmutableArray<(AccessPoint Point, Decibels Share)> _heard;
+    private readonly Home home;
+    private readonly Network network;
+    private readonly IPathLossModel model;
+    private readonly LinkBudget budget;
+    private readonly ImmutableArray<(AccessPoint Point, Decibels Share)> heard;
 
     /// <summary>Finds out who is heard in the network's channel.</summary>
     /// <param name="home">The home.</param>
@@ -26,11 +26,11 @@ public sealed class Surroundings
     /// <param name="budget">The link budget of the network.</param>
     public Surroundings(Home home, Network network, IPathLossModel model, LinkBudget budget)
     {
-        _home = home;
-        _network = network;
-        _model = model;
-        _budget = budget;
-        _heard =
+        this.home = home;
+        this.network = network;
+        this.model = model;
+        this.budget = budget;
+        heard =
         [
             .. from point in home.AccessPoints
                let share = WifiOverlap.Share(point.Channel, point.WidthMegahertz, network.Radio, network.Carrier)
@@ -40,7 +40,7 @@ public sealed class Surroundings
     }
 
     /// <summary>The access points that are heard in the network's channel at all.</summary>
-    public IEnumerable<AccessPoint> Heard => _heard.Select(entry => entry.Point);
+    public IEnumerable<AccessPoint> Heard => heard.Select(entry => entry.Point);
 
     /// <summary>
     /// Whether the access points are on for so much of the time together that planning can count them. Where they are not, every
@@ -50,18 +50,18 @@ public sealed class Surroundings
     {
         get
         {
-            double silent = _heard.Aggregate(1.0, (share, heard) => share * (1 - heard.Point.Busy));
-            return _heard.Length > Reception.MostCombined
-                || Math.Pow(1 - silent, _network.Radio.Access.Attempts) > Reception.ToleratedLoss;
+            double silent = heard.Aggregate(1.0, (share, heard) => share * (1 - heard.Point.Busy));
+            return heard.Length > Reception.MostCombined
+                || Math.Pow(1 - silent, network.Radio.Access.Attempts) > Reception.ToleratedLoss;
         }
     }
 
     /// <summary>What a device needs where it is and as it is hidden.</summary>
     public Reception At(Device device)
     {
-        Decibels mounting = _network.LossOf(device.Mounting);
-        Decibels noiseRise = device.Id == _network.Coordinator ? _network.HubNoise : Decibels.Zero;
-        return Of(noiseRise, LossesTo(_home.PositionOf(device), mounting));
+        Decibels mounting = network.LossOf(device.Mounting);
+        Decibels noiseRise = device.Id == network.Coordinator ? network.HubNoise : Decibels.Zero;
+        return Of(noiseRise, LossesTo(home.PositionOf(device), mounting));
     }
 
     /// <summary>What a device in the open needs at a place.</summary>
@@ -73,10 +73,10 @@ public sealed class Surroundings
     public Reception At(ImmutableArray<Decibels> losses, Decibels noiseRise = default) => Of(noiseRise, losses);
 
     private ImmutableArray<Decibels> LossesTo(Position place, Decibels mounting) =>
-        [.. Heard.Select(point => _model.TotalBetween(_home.PositionOf(point), place) + mounting)];
+        [.. Heard.Select(point => model.TotalBetween(home.PositionOf(point), place) + mounting)];
 
-    private Reception Of(Decibels noiseRise, ImmutableArray<Decibels> losses) => _budget.ReceptionOf(
+    private Reception Of(Decibels noiseRise, ImmutableArray<Decibels> losses) => budget.ReceptionOf(
         noiseRise,
-        _heard.Zip(losses, (heard, loss) => new Interferer(
-            heard.Point.Name, heard.Point.Power + _network.Radio.AntennaGain - loss + heard.Share, heard.Point.Busy)));
+        heard.Zip(losses, (heard, loss) => new Interferer(
+            heard.Point.Name, heard.Point.Power + network.Radio.AntennaGain - loss + heard.Share, heard.Point.Busy)));
 }

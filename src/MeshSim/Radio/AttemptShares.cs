@@ -18,8 +18,8 @@ public sealed class AttemptShares
     /// <summary>The normal distribution holds less than 1e-13 beyond.</summary>
     private const double FarthestSigma = 7.5;
 
-    private readonly DeliveryRatio _delivery;
-    private readonly int _attempts;
+    private readonly DeliveryRatio delivery;
+    private readonly int attempts;
 
     /// <summary>Prepares the shares of a kind of receiver.</summary>
     /// <param name="delivery">Its loss curve and the standard deviation of shadowing.</param>
@@ -28,8 +28,8 @@ public sealed class AttemptShares
     public AttemptShares(DeliveryRatio delivery, int attempts)
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(attempts, 1);
-        _delivery = delivery;
-        _attempts = attempts;
+        this.delivery = delivery;
+        this.attempts = attempts;
     }
 
     /// <summary>The share of frames that arrive with the first transmission, the second, and so on. They sum to what arrives at all.</summary>
@@ -37,8 +37,8 @@ public sealed class AttemptShares
     /// <param name="at">What the receiver needs in which share of the time.</param>
     public ImmutableArray<double> At(PowerLevel median, Reception at)
     {
-        var shares = new double[_attempts];
-        double sigmaDb = _delivery.ShadowingDeviation.Value;
+        var shares = new double[attempts];
+        double sigmaDb = delivery.ShadowingDeviation.Value;
         if (sigmaDb == 0)
         {
             Add(shares, 1, ArrivingAt(median, at));
@@ -66,5 +66,5 @@ public sealed class AttemptShares
     }
 
     private double ArrivingAt(PowerLevel level, Reception at) =>
-        at.Conditions.Sum(condition => condition.Share * _delivery.AtPlace(level - at.RiseIn(condition)));
+        at.Conditions.Sum(condition => condition.Share * delivery.AtPlace(level - at.RiseIn(condition)));
 }

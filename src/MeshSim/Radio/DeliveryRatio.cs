@@ -33,12 +33,12 @@ public sealed class DeliveryRatio
     /// </summary>
     private const double FarthestDb = 120;
 
-    private readonly Receiver _receiver;
-    private readonly double _sigmaDb;
-    private readonly PowerLevel _low;
-    private readonly PowerLevel _high;
-    private readonly double _deliveryBelow;
-    private readonly (double LevelDbm, double WeightedDelivery)[] _points;
+    private readonly Receiver receiver;
+    private readonly double sigmaDb;
+    private readonly PowerLevel low;
+    private readonly PowerLevel high;
+    private readonly double deliveryBelow;
+    private readonly (double LevelDbm, double WeightedDelivery)[] points;
 
     /// <summary>Prepares the curve of a receiver.</summary>
     /// <param name="receiver">The receiver.</param>
@@ -46,24 +46,24 @@ public sealed class DeliveryRatio
     /// <exception cref="ArgumentOutOfRangeException">The standard deviation is outside its range.</exception>
     public DeliveryRatio(Receiver receiver, Decibels shadowing)
     {
-        _receiver = receiver;
-        _sigmaDb = ShadowingDb.Check(shadowing.Value);
-        _low = Walk(receiver.RequiredLevel, -WidestPanelDb, level => 1 - receiver.LossAt(level));
-        _high = Walk(receiver.RequiredLevel, WidestPanelDb, receiver.LossAt);
-        _deliveryBelow = 1 - receiver.LossAt(_low);
-        _points = _sigmaDb == 0 ? [] : Points();
+        this.receiver = receiver;
+        sigmaDb = ShadowingDb.Check(shadowing.Value);
+        low = Walk(receiver.RequiredLevel, -WidestPanelDb, level => 1 - receiver.LossAt(level));
+        high = Walk(receiver.RequiredLevel, WidestPanelDb, receiver.LossAt);
+        deliveryBelow = 1 - receiver.LossAt(low);
+        points = sigmaDb == 0 ? [] : Points();
     }
 
     /// <summary>The standard deviation of shadowing.</summary>
-    public Decibels ShadowingDeviation => new(_sigmaDb);
+    public Decibels ShadowingDeviation => new(sigmaDb);
 
     /// <summary>The share of planning frames that arrive at a place whose shadowing is known: 1 − PER, flat beyond the steep part.</summary>
     /// <param name="level">Received level at that place.</param>
     /// <returns>0 to 1.</returns>
     public double AtPlace(PowerLevel level)
     {
-        if (level <= _low) return _deliveryBelow;
-        return level >= _high ? 1 : 1 - _receiver.LossAt(level);
+        if (level <= low) return deliveryBelow;
+        return level >= high ? 1 : 1 - receiver.LossAt(level);
     }
 
     /// <summary>The share of planning frames that arrive, expected over shadowing.</summary>
@@ -71,19 +71,19 @@ public sealed class DeliveryRatio
     /// <returns>0 to 1.</returns>
     public double At(PowerLevel median)
     {
-        if (_sigmaDb == 0) return 1 - _receiver.LossAt(median);
+        if (sigmaDb == 0) return 1 - receiver.LossAt(median);
 
         double between = 0;
-        foreach ((double levelDbm, double weightedDelivery) in _points)
+        foreach ((double levelDbm, double weightedDelivery) in points)
         {
-            double z = (levelDbm - median.Dbm) / _sigmaDb;
+            double z = (levelDbm - median.Dbm) / sigmaDb;
             between += weightedDelivery * Math.Exp(-z * z / 2);
         }
 
-        double below = NormalDistribution.Tail((median.Dbm - _low.Dbm) / _sigmaDb);
-        double above = NormalDistribution.Tail((_high.Dbm - median.Dbm) / _sigmaDb);
-        double density = 1 / (_sigmaDb * Math.Sqrt(2 * Math.PI));
-        return Math.Clamp((_deliveryBelow * below) + (density * between) + above, 0, 1);
+        double below = NormalDistribution.Tail((median.Dbm - low.Dbm) / sigmaDb);
+        double above = NormalDistribution.Tail((high.Dbm - median.Dbm) / sigmaDb);
+        double density = 1 / (sigmaDb * Math.Sqrt(2 * Math.PI));
+        return Math.Clamp((deliveryBelow * below) + (density * between) + above, 0, 1);
     }
 
     private static PowerLevel Walk(PowerLevel from, double stepDb, Func<PowerLevel, double> share)
@@ -96,16 +96,16 @@ public sealed class DeliveryRatio
 
     private (double LevelDbm, double WeightedDelivery)[] Points()
     {
-        double spanDb = (_high - _low).Value;
-        int panels = (int)Math.Ceiling(spanDb / Math.Min(WidestPanelDb, _sigmaDb));
+        double spanDb = (high - low).Value;
+        int panels = (int)Math.Ceiling(spanDb / Math.Min(WidestPanelDb, sigmaDb));
         double panelDb = spanDb / panels;
         var rule = new GaussLegendreRule(0, panelDb, PointsPerPanel);
         return
         [
             .. from panel in Enumerable.Range(0, panels)
                from point in Enumerable.Range(0, PointsPerPanel)
-               let levelDbm = _low.Dbm + (panel * panelDb) + rule.GetAbscissa(point)
-               select (levelDbm, rule.GetWeight(point) * (1 - _receiver.LossAt(new(levelDbm)))),
+               let levelDbm = low.Dbm + (panel * panelDb) + rule.GetAbscissa(point)
+               select (levelDbm, rule.GetWeight(point) * (1 - receiver.LossAt(new(levelDbm)))),
         ];
     }
 }

@@ -13,15 +13,15 @@ public sealed class HopTime
     /// <summary>Less likely courses are left out: far below what a percentile or a mean shows.</summary>
     private const double Negligible = 1e-12;
 
-    private readonly int _attempts;
-    private readonly double _access;
-    private readonly TimeDistribution _answered;
+    private readonly int attempts;
+    private readonly double access;
+    private readonly TimeDistribution answered;
 
     /// <summary>The time that a number of transmissions without answer takes, by that number.</summary>
-    private readonly ImmutableArray<TimeDistribution> _lost;
+    private readonly ImmutableArray<TimeDistribution> lost;
 
     /// <summary>The time that a number of attempts without a free channel takes, by that number.</summary>
-    private readonly ImmutableArray<TimeDistribution> _givenUp;
+    private readonly ImmutableArray<TimeDistribution> givenUp;
 
     /// <summary>Works out the times of a kind of radio.</summary>
     /// <param name="radio">The kind of radio.</param>
@@ -29,17 +29,17 @@ public sealed class HopTime
     /// <exception cref="ArgumentOutOfRangeException">The probability or a frame length is outside its range.</exception>
     public HopTime(RadioProfile radio, double busy)
     {
-        MediumAccess access = radio.Access;
-        var backOff = new BackOff(access, busy);
-        double turnMicroseconds = access.LookMicroseconds > 0 ? access.TurnaroundMicroseconds : 0;
+        MediumAccess medium = radio.Access;
+        var backOff = new BackOff(medium, busy);
+        double turnMicroseconds = medium.LookMicroseconds > 0 ? medium.TurnaroundMicroseconds : 0;
         TimeDistribution sent = backOff.Waiting.Then(TimeDistribution.Certain(turnMicroseconds + (1e3 * Airtime.Milliseconds(radio, radio.FrameOctets))));
-        TimeDistribution retryWait = TimeDistribution.Certain(access.RetryDelayMicroseconds)
-            .Then(TimeDistribution.Uniform(access.BackOffUnitMicroseconds, access.RetryBackOffUnits));
-        _attempts = access.Attempts;
-        _access = backOff.Access;
-        _answered = sent.Then(TimeDistribution.Certain(1e3 * AnswerMilliseconds(radio)));
-        _lost = Repeated(sent.Then(TimeDistribution.Certain(1e3 * PatienceMilliseconds(radio))).Then(retryWait), _attempts);
-        _givenUp = _access < 1 ? Repeated(backOff.GivenUp.Then(retryWait), _attempts) : [TimeDistribution.Certain(0)];
+        TimeDistribution retryWait = TimeDistribution.Certain(medium.RetryDelayMicroseconds)
+            .Then(TimeDistribution.Uniform(medium.BackOffUnitMicroseconds, medium.RetryBackOffUnits));
+        attempts = medium.Attempts;
+        access = backOff.Access;
+        answered = sent.Then(TimeDistribution.Certain(1e3 * AnswerMilliseconds(radio)));
+        lost = Repeated(sent.Then(TimeDistribution.Certain(1e3 * PatienceMilliseconds(radio))).Then(retryWait), attempts);
+        givenUp = access < 1 ? Repeated(backOff.GivenUp.Then(retryWait), attempts) : [TimeDistribution.Certain(0)];
     }
 
     /// <summary>Turnaround and acknowledgement, ms; 0 where none is sent.</summary>
@@ -64,13 +64,13 @@ public sealed class HopTime
     public (double Arriving, TimeDistribution? Time) Of(ImmutableArray<double> shares)
     {
         var parts = new List<(double Probability, TimeDistribution Time)>();
-        for (int givenUp = 0; givenUp < _givenUp.Length; givenUp++)
+        for (int refused = 0; refused < givenUp.Length; refused++)
         {
-            for (int lost = 0; lost + givenUp < _attempts && lost < shares.Length; lost++)
+            for (int failed = 0; failed + refused < attempts && failed < shares.Length; failed++)
             {
-                double orders = SpecialFunctions.Binomial(lost + givenUp, givenUp);
-                double probability = orders * Math.Pow(1 - _access, givenUp) * Math.Pow(_access, lost + 1) * shares[lost];
-                if (probability > Negligible) parts.Add((probability, _givenUp[givenUp].Then(_lost[lost]).Then(_answered)));
+                double orders = SpecialFunctions.Binomial(failed + refused, refused);
+                double probability = orders * Math.Pow(1 - access, refused) * Math.Pow(access, failed + 1) * shares[failed];
+                if (probability > Negligible) parts.Add((probability, givenUp[refused].Then(lost[failed]).Then(answered)));
             }
         }
 

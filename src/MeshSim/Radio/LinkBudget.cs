@@ -13,10 +13,10 @@ public readonly record struct LinkLevels(PowerLevel Received, PowerLevel Reverse
 /// <summary>The link budget between radios of one profile: level = power + antenna gain − loss + antenna gain.</summary>
 public sealed class LinkBudget
 {
-    private readonly RadioProfile _profile;
-    private readonly Receiver _receiver;
-    private readonly DeliveryRatio _delivery;
-    private readonly Reception _undisturbed;
+    private readonly RadioProfile profile;
+    private readonly Receiver receiver;
+    private readonly DeliveryRatio delivery;
+    private readonly Reception undisturbed;
 
     /// <summary>The budget of a profile.</summary>
     /// <param name="profile">The kind of radio at both ends.</param>
@@ -24,26 +24,26 @@ public sealed class LinkBudget
     /// <exception cref="ArgumentOutOfRangeException">A figure of the profile, or the standard deviation, is outside its range.</exception>
     public LinkBudget(RadioProfile profile, Decibels shadowing)
     {
-        _profile = profile;
-        _receiver = new Receiver(profile);
-        _delivery = new DeliveryRatio(_receiver, shadowing);
-        _undisturbed = ReceptionOf(Decibels.Zero, []);
+        this.profile = profile;
+        receiver = new Receiver(profile);
+        delivery = new DeliveryRatio(receiver, shadowing);
+        undisturbed = ReceptionOf(Decibels.Zero, []);
     }
 
     /// <summary>The level that an undisturbed receiver needs.</summary>
-    public PowerLevel RequiredLevel => _receiver.RequiredLevel;
+    public PowerLevel RequiredLevel => receiver.RequiredLevel;
 
     /// <summary>What a receiver of this kind needs among noise and interference.</summary>
     /// <param name="noiseRise">By how much its noise floor is raised.</param>
     /// <param name="interferers">Who sends nearby.</param>
     public Reception ReceptionOf(Decibels noiseRise, IEnumerable<Interferer> interferers) =>
-        new(_receiver, noiseRise, interferers, _profile.Access.Attempts);
+        new(receiver, noiseRise, interferers, profile.Access.Attempts);
 
     /// <summary>What arrives of a transmission.</summary>
     /// <param name="transmitPower">At the sender's antenna connector.</param>
     /// <param name="loss">Between the antennas, mountings included.</param>
     public PowerLevel Received(PowerLevel transmitPower, Decibels loss) =>
-        transmitPower + _profile.AntennaGain - loss + _profile.AntennaGain;
+        transmitPower + profile.AntennaGain - loss + profile.AntennaGain;
 
     /// <summary>The margin of the worse direction between undisturbed receivers.</summary>
     /// <param name="power">Transmit power of one end.</param>
@@ -65,7 +65,7 @@ public sealed class LinkBudget
     /// <param name="power">Transmit power of the first end.</param>
     /// <param name="otherPower">Transmit power of the second.</param>
     /// <param name="loss">Between the antennas, mountings included; the same both ways.</param>
-    public LinkLevels Between(PowerLevel power, PowerLevel otherPower, Decibels loss) => Between(power, otherPower, loss, _undisturbed, _undisturbed);
+    public LinkLevels Between(PowerLevel power, PowerLevel otherPower, Decibels loss) => Between(power, otherPower, loss, undisturbed, undisturbed);
 
     /// <summary>Both directions of a link.</summary>
     /// <param name="power">Transmit power of the first end.</param>
@@ -85,5 +85,5 @@ public sealed class LinkBudget
     /// level alone, so that interference moves it.
     /// </summary>
     private double Delivery(PowerLevel received, Reception at) =>
-        at.Conditions.Sum(condition => condition.Share * _delivery.At(received - at.RiseIn(condition)));
+        at.Conditions.Sum(condition => condition.Share * delivery.At(received - at.RiseIn(condition)));
 }

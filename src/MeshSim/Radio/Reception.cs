@@ -34,7 +34,7 @@ public sealed class Reception
     /// <summary>Accepted shares of time.</summary>
     public static readonly ValidRange Busy = new(0, 1, "(share of time)");
 
-    private readonly PowerLevel _reference;
+    private readonly PowerLevel reference;
 
     /// <summary>Works out the conditions of a receiver.</summary>
     /// <param name="receiver">The receiver.</param>
@@ -53,7 +53,7 @@ public sealed class Reception
                select interferer,
         ];
         NoiseRise = noiseRise;
-        _reference = receiver.RequiredLevel;
+        reference = receiver.RequiredLevel;
         Conditions = Combine(receiver, receiver.NoiseFloor + noiseRise);
         QuietLevel = Conditions[0].RequiredLevel;
         PlanningLevel = Absorbed(attempts);
@@ -81,7 +81,7 @@ public sealed class Reception
     public PowerLevel BusyLevel => Conditions[^1].RequiredLevel;
 
     /// <summary>By how much a condition raises what a signal needs above the undisturbed receiver.</summary>
-    public Decibels RiseIn(ReceptionCondition condition) => condition.RequiredLevel - _reference;
+    public Decibels RiseIn(ReceptionCondition condition) => condition.RequiredLevel - reference;
 
     /// <summary>Mean power of all interferers over time; null when there is none.</summary>
     public PowerLevel? MeanInterference =>

@@ -13,10 +13,10 @@ public sealed class TimeDistribution
     /// <summary>Probabilities at both ends that together stay below this are dropped: far below what a percentile or a mean shows.</summary>
     private const double Negligible = 1e-10;
 
-    private readonly int _first;
-    private readonly double[] _shares;
+    private readonly int first;
+    private readonly double[] shares;
 
-    private TimeDistribution(int first, double[] shares) => (_first, _shares) = Trimmed(first, shares);
+    private TimeDistribution(int first, double[] shares) => (this.first, this.shares) = Trimmed(first, shares);
 
     /// <summary>A time that is always the same.</summary>
     /// <param name="microseconds">The time, µs.</param>
@@ -27,10 +27,10 @@ public sealed class TimeDistribution
     /// <param name="count">How many different times.</param>
     public static TimeDistribution Uniform(double unitMicroseconds, int count)
     {
-        var shares = new double[Step(unitMicroseconds * (count - 1)) + 1];
+        var counted = new double[Step(unitMicroseconds * (count - 1)) + 1];
         for (int i = 0; i < count; i++)
-            shares[Step(unitMicroseconds * i)] += 1.0 / count;
-        return new(0, shares);
+            counted[Step(unitMicroseconds * i)] += 1.0 / count;
+        return new(0, counted);
     }
 
     /// <summary>One of several, each with its probability; the probabilities are divided by their sum.</summary>
@@ -38,41 +38,41 @@ public sealed class TimeDistribution
     public static TimeDistribution Mix(params IReadOnlyList<(double Probability, TimeDistribution Time)> parts)
     {
         double sum = parts.Sum(part => part.Probability);
-        int first = parts.Min(part => part.Time._first), end = parts.Max(part => part.Time._first + part.Time._shares.Length);
-        var shares = new double[end - first];
+        int start = parts.Min(part => part.Time.first), end = parts.Max(part => part.Time.first + part.Time.shares.Length);
+        var mixed = new double[end - start];
         foreach ((double probability, TimeDistribution time) in parts)
-            for (int i = 0; i < time._shares.Length; i++)
-                shares[time._first - first + i] += probability / sum * time._shares[i];
-        return new(first, shares);
+            for (int i = 0; i < time.shares.Length; i++)
+                mixed[time.first - start + i] += probability / sum * time.shares[i];
+        return new(start, mixed);
     }
 
     /// <summary>One after the other, independent of each other.</summary>
     public TimeDistribution Then(TimeDistribution next)
     {
-        var shares = new double[_shares.Length + next._shares.Length - 1];
-        (int Step, double Share)[] occupied = [.. next._shares.Index().Where(entry => entry.Item > 0)];
-        for (int i = 0; i < _shares.Length; i++)
+        var sums = new double[shares.Length + next.shares.Length - 1];
+        (int Step, double Share)[] occupied = [.. next.shares.Index().Where(entry => entry.Item > 0)];
+        for (int i = 0; i < shares.Length; i++)
         {
-            if (_shares[i] == 0) continue;
+            if (shares[i] == 0) continue;
             foreach ((int step, double share) in occupied)
-                shares[i + step] += _shares[i] * share;
+                sums[i + step] += shares[i] * share;
         }
 
-        return new(_first + next._first, shares);
+        return new(first + next.first, sums);
     }
 
     /// <summary>The expected time, ms.</summary>
-    public double MeanMilliseconds => Milliseconds(_shares.Index().Sum(entry => entry.Item * (_first + entry.Index)) / _shares.Sum());
+    public double MeanMilliseconds => Milliseconds(shares.Index().Sum(entry => entry.Item * (first + entry.Index)) / shares.Sum());
 
     /// <summary>The least time within which it happens with a probability, ms.</summary>
     /// <param name="probability">Within <see cref="NormalDistribution.Probability"/>.</param>
     public double QuantileMilliseconds(double probability)
     {
-        double wanted = NormalDistribution.Probability.Check(probability) * _shares.Sum(), sum = 0;
+        double wanted = NormalDistribution.Probability.Check(probability) * shares.Sum(), sum = 0;
         int step = 0;
-        while (step < _shares.Length - 1 && (sum += _shares[step]) < wanted)
+        while (step < shares.Length - 1 && (sum += shares[step]) < wanted)
             step++;
-        return Milliseconds(_first + step);
+        return Milliseconds(first + step);
     }
 
     private static int Step(double microseconds) => (int)Math.Round(microseconds / StepMicroseconds, MidpointRounding.AwayFromZero);

@@ -22,8 +22,8 @@ public sealed class TransmitMask
     /// </summary>
     public static readonly TransmitMask Ofdm40 = new((19, 0), (21, -20), (40, -28), (60, -40));
 
-    private readonly ImmutableArray<(double OffsetMegahertz, double LevelDb)> _corners;
-    private readonly double _totalMegahertz;
+    private readonly ImmutableArray<(double OffsetMegahertz, double LevelDb)> corners;
+    private readonly double totalMegahertz;
 
     /// <summary>A mask by its corners.</summary>
     /// <param name="corners">Distance from the centre, MHz, and level, dB; from the centre outwards. The first holds from the centre on.</param>
@@ -32,8 +32,8 @@ public sealed class TransmitMask
     {
         if (corners.IsEmpty || corners[0].OffsetMegahertz <= 0 || corners.Zip(corners.Skip(1)).Any(pair => pair.First.OffsetMegahertz >= pair.Second.OffsetMegahertz))
             throw new ArgumentException("corners must lead from the centre outwards", nameof(corners));
-        _corners = corners;
-        _totalMegahertz = 2 * FromCentre(corners[^1].OffsetMegahertz);
+        this.corners = corners;
+        totalMegahertz = 2 * FromCentre(corners[^1].OffsetMegahertz);
     }
 
     /// <summary>The mask of a channel width of IEEE 802.11.</summary>
@@ -51,15 +51,15 @@ public sealed class TransmitMask
     public Decibels LevelAt(double offsetMegahertz)
     {
         double offset = Math.Abs(offsetMegahertz);
-        if (offset <= _corners[0].OffsetMegahertz) return new(_corners[0].LevelDb);
-        for (int i = 1; i < _corners.Length; i++)
+        if (offset <= corners[0].OffsetMegahertz) return new(corners[0].LevelDb);
+        for (int i = 1; i < corners.Length; i++)
         {
-            (double left, double leftDb) = _corners[i - 1];
-            (double right, double rightDb) = _corners[i];
+            (double left, double leftDb) = corners[i - 1];
+            (double right, double rightDb) = corners[i];
             if (offset <= right) return new(leftDb + ((rightDb - leftDb) * (offset - left) / (right - left)));
         }
 
-        return new(_corners[^1].LevelDb);
+        return new(corners[^1].LevelDb);
     }
 
     /// <summary>
@@ -68,19 +68,19 @@ public sealed class TransmitMask
     /// </summary>
     /// <param name="fromMegahertz">Lower end, MHz from the centre, negative below it.</param>
     /// <param name="toMegahertz">Upper end, MHz from the centre.</param>
-    public double Share(double fromMegahertz, double toMegahertz) => (Signed(toMegahertz) - Signed(fromMegahertz)) / _totalMegahertz;
+    public double Share(double fromMegahertz, double toMegahertz) => (Signed(toMegahertz) - Signed(fromMegahertz)) / totalMegahertz;
 
     /// <summary>Width of a flat band of 0 dBr that holds as much power, MHz.</summary>
-    public double EquivalentMegahertz => _totalMegahertz;
+    public double EquivalentMegahertz => totalMegahertz;
 
     private double Signed(double offsetMegahertz) => Math.Sign(offsetMegahertz) * FromCentre(Math.Abs(offsetMegahertz));
 
     /// <summary>The integral from the centre to a distance, in MHz at 0 dBr.</summary>
     private double FromCentre(double offset)
     {
-        (double last, double lastDb) = _corners[0];
+        (double last, double lastDb) = corners[0];
         double sum = Math.Min(offset, last) * new Decibels(lastDb).PowerRatio;
-        foreach ((double right, double rightDb) in _corners.Skip(1))
+        foreach ((double right, double rightDb) in corners.Skip(1))
         {
             if (offset <= last) return sum;
             sum += Piece(last, lastDb, right, rightDb, Math.Min(offset, right));

@@ -12,18 +12,18 @@ internal sealed class DeviceTrials
     /// <summary>A smaller gain is none: the figures themselves are not that sure.</summary>
     private static readonly Decibels LeastGain = new(1);
 
-    private readonly Home _home;
-    private readonly Network _network;
-    private readonly Device _device;
-    private readonly StudyOptions _options;
-    private readonly DeviceStanding _now;
-    private readonly ImmutableArray<DeviceReach> _before;
+    private readonly Home home;
+    private readonly Network network;
+    private readonly Device device;
+    private readonly StudyOptions options;
+    private readonly DeviceStanding now;
+    private readonly ImmutableArray<DeviceReach> before;
 
     /// <summary>Lists what could be tried; nothing when there is nothing to mend.</summary>
     public DeviceTrials(Home home, Network network, Device device, StudyOptions options, NetworkCoverage coverage, DeviceStanding now)
     {
-        (_home, _network, _device, _options, _now) = (home, network, device, options, now);
-        _before = coverage.Devices;
+        (this.home, this.network, this.device, this.options, this.now) = (home, network, device, options, now);
+        before = coverage.Devices;
         bool needsNone = !now.IsOn || device.Id == network.Coordinator || (now.IsReached && now.Outages.Drops.IsEmpty);
         IEnumerable<Device> missed = home.DevicesOf(network).Where(other =>
             other.Id != device.Id && (now.Outages.Missed.Contains(other.Id) || options.State?.TurnsOff(other) == true));
@@ -40,9 +40,9 @@ internal sealed class DeviceTrials
     /// <summary>How the device would stand in each other network.</summary>
     public ImmutableArray<(Network Network, DeviceStanding Standing)> Elsewhere() =>
     [
-        .. from other in _home.Networks
-           where other.Name != _network.Name && other.Coordinator != _device.Id
-           select (other, StandingOf(new ChangeNetwork(_device.Id, other).On(_home), other, _device.Id, _options)),
+        .. from other in home.Networks
+           where other.Name != network.Name && other.Coordinator != device.Id
+           select (other, StandingOf(new ChangeNetwork(device.Id, other).On(home), other, device.Id, options)),
     ];
 
     /// <summary>
@@ -66,18 +66,18 @@ internal sealed class DeviceTrials
             fix => fix.Fix);
     }
 
-    private bool Helps(DeviceFix fix) => _now.IsReached
-        ? fix.After.IsReached && fix.After.Outages.Drops.Length < _now.Outages.Drops.Length
-        : fix.After.IsReached || fix.After.Margin - _now.Margin >= LeastGain;
+    private bool Helps(DeviceFix fix) => now.IsReached
+        ? fix.After.IsReached && fix.After.Outages.Drops.Length < now.Outages.Drops.Length
+        : fix.After.IsReached || fix.After.Margin - now.Margin >= LeastGain;
 
     /// <summary>What a change makes of the device; null when it costs another one its way.</summary>
     private DeviceFix? Try(Fix fix)
     {
-        Home changed = fix.On(_home);
-        StudyOptions options = InChanged(changed, _options);
-        (ImmutableArray<DeviceReach> own, DeviceStanding standing) = Run(changed, Named(changed, _network.Name), _device.Id, options);
-        if (fix.MovesTo is { } other) standing = StandingOf(changed, Named(changed, other), _device.Id, options);
-        return FixRanking.Loses(_before, own, _device.Id) ? null : new(fix, standing, FixRanking.LeftWithOneWay(_before, own, _device.Id));
+        Home changed = fix.On(home);
+        StudyOptions then = InChanged(changed, options);
+        (ImmutableArray<DeviceReach> own, DeviceStanding standing) = Run(changed, Named(changed, network.Name), device.Id, then);
+        if (fix.MovesTo is { } other) standing = StandingOf(changed, Named(changed, other), device.Id, then);
+        return FixRanking.Loses(before, own, device.Id) ? null : new(fix, standing, FixRanking.LeftWithOneWay(before, own, device.Id));
     }
 
     /// <summary>The same state in the changed home.</summary>

@@ -17,16 +17,16 @@ internal sealed class RoomTrials
     /// <summary>A smaller change of the dark share is none: a point of the grid more or less.</summary>
     private const double LeastGain = 0.01;
 
-    private readonly NetworkCoverage _coverage;
-    private readonly StudyOptions _options;
-    private readonly RoomGrid _grid;
-    private readonly StoreyName _storey;
+    private readonly NetworkCoverage coverage;
+    private readonly StudyOptions options;
+    private readonly RoomGrid grid;
+    private readonly StoreyName storey;
 
     /// <summary>Computes how the room stands and lists what could be tried; nothing when no part of it is ever dark.</summary>
     public RoomTrials(Storey storey, Room room, NetworkCoverage coverage, StudyOptions options)
     {
-        (_coverage, _options, _storey) = (coverage, options, storey.Name);
-        _grid = new RoomGrid(coverage.Home.FloorPlan, storey, room, options.GridStepMetres, options.ProbeHeightMetres);
+        (this.coverage, this.options, this.storey) = (coverage, options, storey.Name);
+        grid = new RoomGrid(coverage.Home.FloorPlan, storey, room, options.GridStepMetres, options.ProbeHeightMetres);
         Now = StandingIn(coverage);
         Link = LinkAt(Now.WorstPlace, room.Name);
         IEnumerable<Device> missed = coverage.Home.DevicesOf(coverage.Network).Where(device => options.State?.TurnsOff(device) == true);
@@ -46,18 +46,18 @@ internal sealed class RoomTrials
     /// <exception cref="ArgumentException">The home has no such room.</exception>
     public static (Storey Storey, Room Room) Find(Home home, RoomName name)
     {
-        foreach (Storey storey in home.FloorPlan.Storeys)
-            if (storey.Rooms.FirstOrDefault(room => room.Name == name) is { } room) return (storey, room);
+        foreach (Storey level in home.FloorPlan.Storeys)
+            if (level.Rooms.FirstOrDefault(room => room.Name == name) is { } room) return (level, room);
         throw new ArgumentException($"no room is called \"{name}\"", nameof(name));
     }
 
     /// <summary>The outages, single routers included, in which more of the room is dark.</summary>
     public ImmutableArray<(Outage Outage, double DarkShare)> Darkened() =>
     [
-        .. from outage in OutageList.Of(_coverage.Home, _coverage.Network, _options.State)
-           let off = _coverage.Home.DevicesOf(_coverage.Network).Where(outage.State.TurnsOff).Select(device => device.Id).ToArray()
-           where off.Length > 0 && !off.Contains(_coverage.Network.Coordinator)
-           let share = StandingIn(Bare(_coverage.Home, _coverage.Network, _options with { State = outage.State })).DarkShare
+        .. from outage in OutageList.Of(coverage.Home, coverage.Network, options.State)
+           let off = coverage.Home.DevicesOf(coverage.Network).Where(outage.State.TurnsOff).Select(device => device.Id).ToArray()
+           where off.Length > 0 && !off.Contains(coverage.Network.Coordinator)
+           let share = StandingIn(Bare(coverage.Home, coverage.Network, options with { State = outage.State })).DarkShare
            where share >= Now.DarkShare + LeastGain
            select (outage, share),
     ];
@@ -65,8 +65,8 @@ internal sealed class RoomTrials
     /// <summary>How much of the room is dark in each other network.</summary>
     public ImmutableArray<(Network Network, double DarkShare)> Elsewhere() =>
     [
-        .. _coverage.Home.Networks.Where(other => other.Name != _coverage.Network.Name)
-            .Select(other => (other, StandingIn(Bare(_coverage.Home, other, _options)).DarkShare)),
+        .. coverage.Home.Networks.Where(other => other.Name != coverage.Network.Name)
+            .Select(other => (other, StandingIn(Bare(coverage.Home, other, options)).DarkShare)),
     ];
 
     /// <summary>
@@ -100,12 +100,12 @@ internal sealed class RoomTrials
 
     private RoomFix? Try(Fix fix)
     {
-        Home changed = fix.On(_coverage.Home);
-        Network network = changed.Networks.First(network => network.Name == _coverage.Network.Name);
-        NetworkCoverage after = Bare(changed, network, DeviceTrials.InChanged(changed, _options));
-        return FixRanking.Loses(_coverage.Devices, after.Devices, except: null)
+        Home changed = fix.On(coverage.Home);
+        Network network = changed.Networks.First(network => network.Name == coverage.Network.Name);
+        NetworkCoverage after = Bare(changed, network, DeviceTrials.InChanged(changed, options));
+        return FixRanking.Loses(coverage.Devices, after.Devices, except: null)
             ? null
-            : new(fix, StandingIn(after), FixRanking.LeftWithOneWay(_coverage.Devices, after.Devices, except: null));
+            : new(fix, StandingIn(after), FixRanking.LeftWithOneWay(coverage.Devices, after.Devices, except: null));
     }
 
     /// <summary>Links and routes without what commands take: nobody asks that here, and it takes longer than all the rest.</summary>
@@ -125,15 +125,15 @@ internal sealed class RoomTrials
     }
 
     private RoomStanding StandingIn(NetworkCoverage coverage) =>
-        _grid.Judge(MarginMapping.Over(coverage, _grid.Grid), coverage.DesignMargin);
+        grid.Judge(MarginMapping.Over(coverage, grid.Grid), coverage.DesignMargin);
 
     /// <summary>The best link of a battery device put at a place of the room, to anybody whom it could speak to.</summary>
     private Link? LinkAt(PlanPoint place, RoomName room)
     {
-        (Home home, Network network) = (_coverage.Home, _coverage.Network);
-        Device carried = CarriedAt(_coverage, _storey, place, _options.ProbeHeightMetres, room);
-        HashSet<DeviceId> relays = [.. MarginMapping.RelaysOf(_coverage).Select(relay => relay.Id)];
-        return Bare(home with { Devices = home.Devices.Add(carried) }, network, _options).Links
+        (Home home, Network network) = (coverage.Home, coverage.Network);
+        Device carried = CarriedAt(coverage, storey, place, options.ProbeHeightMetres, room);
+        HashSet<DeviceId> relays = [.. MarginMapping.RelaysOf(coverage).Select(relay => relay.Id)];
+        return Bare(home with { Devices = home.Devices.Add(carried) }, network, options).Links
             .Where(link => link.To == Carried && relays.Contains(link.From))
             .OrderByDescending(link => link.Margin).ThenBy(link => link.From)
             .FirstOrDefault();

@@ -14,9 +14,9 @@ internal sealed class Browser
     /// <summary>A page that takes longer than this has hung.</summary>
     private const int LongestSeconds = 120;
 
-    private readonly string _program;
+    private readonly string program;
 
-    private Browser(string program) => _program = program;
+    private Browser(string program) => this.program = program;
 
     /// <summary>The browser, or null.</summary>
     public static Browser? Found { get; } = Find() is { } program ? new Browser(program) : null;
@@ -63,7 +63,7 @@ internal sealed class Browser
     private async Task<string> Start(params string[] args)
     {
         using var profile = new TemporaryFolder();
-        var start = new ProcessStartInfo(_program) { RedirectStandardOutput = true, RedirectStandardError = true, UseShellExecute = false };
+        var start = new ProcessStartInfo(program) { RedirectStandardOutput = true, RedirectStandardError = true, UseShellExecute = false };
         string[] all = ["--headless", "--no-sandbox", "--disable-gpu", "--hide-scrollbars", $"--user-data-dir={profile["profile"]}", .. args];
         foreach (string arg in all) start.ArgumentList.Add(arg);
         using var limit = CancellationTokenSource.CreateLinkedTokenSource(TestContext.Current.CancellationToken);

@@ -13,14 +13,14 @@ internal sealed partial class PrintedPage
 
     private const string Printer = "pdftoppm";
 
-    private readonly byte[] _grey;
-    private readonly int _start;
+    private readonly byte[] grey;
+    private readonly int start;
 
     private PrintedPage(byte[] pgm)
     {
         Match head = Header().Match(Encoding.Latin1.GetString(pgm, 0, Math.Min(64, pgm.Length)));
         (Width, Height) = (Number(head, "width"), Number(head, "height"));
-        (_grey, _start) = (pgm, head.Length);
+        (grey, start) = (pgm, head.Length);
     }
 
     public int Width { get; }
@@ -48,20 +48,20 @@ internal sealed partial class PrintedPage
     }
 
     /// <summary>Whether a place is dark, whole pixels.</summary>
-    public bool IsDark(int x, int y) => _grey[_start + (y * Width) + x] < 110;
+    public bool IsDark(int x, int y) => grey[start + (y * Width) + x] < 110;
 
     /// <summary>Middles of the dark stretches of a line of pixels that are at least so long, mm.</summary>
     public static double[] Stretches(int length, double leastMillimetres, Func<int, bool> isDark)
     {
         List<double> middles = [];
-        int start = -1;
+        int begin = -1;
         for (int at = 0; at <= length; at++)
         {
             bool dark = at < length && isDark(at);
-            if (dark && start < 0) start = at;
-            if (dark || start < 0) continue;
-            if (at - start >= leastMillimetres * PerMillimetre) middles.Add((start + at) / 2.0 / PerMillimetre);
-            start = -1;
+            if (dark && begin < 0) begin = at;
+            if (dark || begin < 0) continue;
+            if (at - begin >= leastMillimetres * PerMillimetre) middles.Add((begin + at) / 2.0 / PerMillimetre);
+            begin = -1;
         }
 
         return [.. middles];

@@ -5,11 +5,11 @@ namespace MeshSim.Tests.Placement;
 /// <summary>Answers a <see cref="ProblemSample"/> by trying every subset of the outlets, with nothing of the solver's in it.</summary>
 internal sealed class ExhaustivePlacement
 {
-    private readonly ProblemSample _sample;
+    private readonly ProblemSample sample;
 
     public ExhaustivePlacement(ProblemSample sample)
     {
-        _sample = sample;
+        this.sample = sample;
         double[] all = StrongestRoutesDb((1 << sample.OutletCount) - 1), none = StrongestRoutesDb(0);
         int[] devices = [.. Enumerable.Range(1, sample.Relays.Length - 1)];
         Unservable = [.. devices.Where(device => !IsServed(all[device]))];
@@ -57,12 +57,12 @@ internal sealed class ExhaustivePlacement
     public int Steps(int subset)
     {
         double[] strongest = StrongestRoutesDb(subset);
-        double worstDb = Needy.Select(device => strongest[device]).DefaultIfEmpty(_sample.DesignMarginDb).Min();
-        return (int)Math.Floor((worstDb - _sample.DesignMarginDb) / RepeaterSolver.MarginStep.Value);
+        double worstDb = Needy.Select(device => strongest[device]).DefaultIfEmpty(sample.DesignMarginDb).Min();
+        return (int)Math.Floor((worstDb - sample.DesignMarginDb) / RepeaterSolver.MarginStep.Value);
     }
 
     /// <summary>Per node the margin of the weakest link on the strongest route within the hop limit, link by link.</summary>
-    public double[] StrongestRoutesDb(int subset) => StrongestRoutesDb(_sample, subset);
+    public double[] StrongestRoutesDb(int subset) => StrongestRoutesDb(sample, subset);
 
     /// <summary>The same for any problem.</summary>
     public static double[] StrongestRoutesDb(ProblemSample sample, int subset)
@@ -86,7 +86,7 @@ internal sealed class ExhaustivePlacement
         return strongest;
     }
 
-    private bool IsServed(double strongestDb) => strongestDb >= _sample.DesignMarginDb;
+    private bool IsServed(double strongestDb) => strongestDb >= sample.DesignMarginDb;
 
-    private IEnumerable<int> OutletsOf(int subset) => Enumerable.Range(0, _sample.OutletCount).Where(outlet => (subset >> outlet & 1) != 0);
+    private IEnumerable<int> OutletsOf(int subset) => Enumerable.Range(0, sample.OutletCount).Where(outlet => (subset >> outlet & 1) != 0);
 }

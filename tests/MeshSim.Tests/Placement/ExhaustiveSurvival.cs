@@ -7,15 +7,15 @@ namespace MeshSim.Tests.Placement;
 /// </summary>
 internal sealed class ExhaustiveSurvival
 {
-    private readonly SurvivalSample _sample;
-    private readonly (UnmetDemand Wanted, bool NeedsRepeater)[] _met;
+    private readonly SurvivalSample sample;
+    private readonly (UnmetDemand Wanted, bool NeedsRepeater)[] met;
 
     public ExhaustiveSurvival(SurvivalSample sample)
     {
-        _sample = sample;
+        this.sample = sample;
         int all = (1 << sample.Everyday.OutletCount) - 1;
         ILookup<bool, UnmetDemand> wanted = Wanted().ToLookup(demand => IsMet(demand, all));
-        _met = [.. wanted[true].Select(demand => (demand, !IsMet(demand, 0)))];
+        met = [.. wanted[true].Select(demand => (demand, !IsMet(demand, 0)))];
         Unservable = [.. wanted[false].Where(demand => demand is { Situation: 0, Lost: null }).Select(demand => demand.Device)];
         Unmet = [.. wanted[false].Where(demand => demand.Situation > 0 || !Unservable.Contains(demand.Device))];
         // Fewer outlets are tried before more, so that problems of sixteen outlets take no longer than their answers are large.
@@ -45,25 +45,25 @@ internal sealed class ExhaustiveSurvival
     public UnmetDemand[] Unmet { get; }
 
     /// <summary>Whether some outlets do everything that can be done.</summary>
-    public bool Serves(int subset) => Array.TrueForAll(_met, entry => IsMet(entry.Wanted, subset));
+    public bool Serves(int subset) => Array.TrueForAll(met, entry => IsMet(entry.Wanted, subset));
 
     /// <summary>Whole steps that the weakest needed route lies above the design margin.</summary>
     public int Steps(int subset)
     {
-        double worstDb = _met.Where(entry => entry.NeedsRepeater).Select(entry => StrongestDb(entry.Wanted, subset))
-            .DefaultIfEmpty(_sample.Everyday.DesignMarginDb).Min();
-        return (int)Math.Floor((worstDb - _sample.Everyday.DesignMarginDb) / RepeaterSolver.MarginStep.Value);
+        double worstDb = met.Where(entry => entry.NeedsRepeater).Select(entry => StrongestDb(entry.Wanted, subset))
+            .DefaultIfEmpty(sample.Everyday.DesignMarginDb).Min();
+        return (int)Math.Floor((worstDb - sample.Everyday.DesignMarginDb) / RepeaterSolver.MarginStep.Value);
     }
 
-    private int Places(int subset) => Enumerable.Range(0, _sample.Everyday.OutletCount).Where(outlet => (subset >> outlet & 1) != 0).Sum();
+    private int Places(int subset) => Enumerable.Range(0, sample.Everyday.OutletCount).Where(outlet => (subset >> outlet & 1) != 0).Sum();
 
     private IEnumerable<UnmetDemand> Wanted()
     {
-        ProblemSample everyday = _sample.Everyday;
-        for (int situation = 0; situation < _sample.Situations.Length; situation++)
+        ProblemSample everyday = sample.Everyday;
+        for (int situation = 0; situation < sample.Situations.Length; situation++)
             for (int device = 1; device < everyday.Relays.Length; device++)
-                if (!_sample.Off[situation].Contains(device)) yield return new(device, situation, null);
-        if (_sample.Ways == 1) yield break;
+                if (!sample.Off[situation].Contains(device)) yield return new(device, situation, null);
+        if (sample.Ways == 1) yield break;
         for (int lost = 1; lost < everyday.NodeCount; lost++)
         {
             if (lost < everyday.Relays.Length && !everyday.Relays[lost]) continue;
@@ -72,16 +72,16 @@ internal sealed class ExhaustiveSurvival
         }
     }
 
-    private bool IsMet(UnmetDemand demand, int subset) => StrongestDb(demand, subset) >= _sample.Everyday.DesignMarginDb;
+    private bool IsMet(UnmetDemand demand, int subset) => StrongestDb(demand, subset) >= sample.Everyday.DesignMarginDb;
 
     /// <summary>The weakest link of the strongest route to a device, in the case asked for, within the hop limit.</summary>
     private double StrongestDb(UnmetDemand demand, int subset)
     {
         // A node without power has no link to anybody.
-        ProblemSample sample = _sample.Situations[demand.Situation];
-        double[,] margins = (double[,])sample.MarginsDb.Clone();
-        foreach (int node in _sample.Off[demand.Situation].Concat(demand.Lost is { } lost ? [lost] : []))
-            for (int other = 0; other < sample.NodeCount; other++) margins[node, other] = margins[other, node] = double.NegativeInfinity;
-        return ExhaustivePlacement.StrongestRoutesDb(sample with { MarginsDb = margins }, subset)[demand.Device];
+        ProblemSample situation = sample.Situations[demand.Situation];
+        double[,] margins = (double[,])situation.MarginsDb.Clone();
+        foreach (int node in sample.Off[demand.Situation].Concat(demand.Lost is { } lost ? [lost] : []))
+            for (int other = 0; other < situation.NodeCount; other++) margins[node, other] = margins[other, node] = double.NegativeInfinity;
+        return ExhaustivePlacement.StrongestRoutesDb(situation with { MarginsDb = margins }, subset)[demand.Device];
     }
 }

@@ -15,22 +15,22 @@ namespace MeshSim.Tests.Placement;
 /// </summary>
 internal sealed class PluggedInHome
 {
-    private readonly Network _network;
-    private readonly Device[] _devices;
-    private readonly Device[] _routers;
-    private readonly ImmutableArray<Link> _links;
-    private readonly Decibels _designMargin;
+    private readonly Network network;
+    private readonly Device[] devices;
+    private readonly Device[] routers;
+    private readonly ImmutableArray<Link> links;
+    private readonly Decibels designMargin;
 
     public PluggedInHome(Home home, Network network)
     {
-        _network = network;
-        _devices = [.. home.Devices];
-        _routers = [.. home.Outlets.Select((outlet, i) => Router(outlet, home.Devices.Length + i))];
-        Home full = home with { Devices = [.. _devices, .. _routers] };
+        this.network = network;
+        devices = [.. home.Devices];
+        routers = [.. home.Outlets.Select((outlet, i) => Router(outlet, home.Devices.Length + i))];
+        Home full = home with { Devices = [.. devices, .. routers] };
         IPathLossModel model = PathLossModels.Create(
             new StudyOptions().Model, home.FloorPlan, home.Constructions, network.Carrier, home.Parameters.Exponent, home.Parameters.Detour.Value);
-        _links = LinkTable.Compute(full, network, model, state: null);
-        _designMargin = FadingMargin.LogNormal(home.Parameters.Shadowing, home.Parameters.Availability);
+        links = LinkTable.Compute(full, network, model, state: null);
+        designMargin = FadingMargin.LogNormal(home.Parameters.Shadowing, home.Parameters.Availability);
         Unservable = OutOfReach(AllOutlets);
         Count = Enumerable.Range(0, AllOutlets + 1).Where(subset => OutOfReach(subset).SequenceEqual(Unservable)).Min(int.PopCount);
     }
@@ -41,16 +41,16 @@ internal sealed class PluggedInHome
     /// <summary>The fewest routers with which nobody else is out of reach.</summary>
     public int Count { get; }
 
-    private int AllOutlets => (1 << _routers.Length) - 1;
+    private int AllOutlets => (1 << routers.Length) - 1;
 
     /// <summary>The devices that routing finds no route for when some outlets have a router.</summary>
     public DeviceId[] OutOfReach(int subset)
     {
-        Device[] on = [.. _devices, .. _routers.Where((_, i) => (subset >> i & 1) != 0)];
+        Device[] on = [.. devices, .. routers.Where((_, i) => (subset >> i & 1) != 0)];
         HashSet<DeviceId> ids = [.. on.Select(device => device.Id)];
-        var graph = new MeshGraph(_network, on, [.. _links.Where(link => ids.Contains(link.From) && ids.Contains(link.To))], _designMargin);
+        var graph = new MeshGraph(network, on, [.. links.Where(link => ids.Contains(link.From) && ids.Contains(link.To))], designMargin);
         ImmutableArray<Route?> routes = Routing.LeastEtx(graph);
-        return [.. _devices.Where((device, i) => device.Id != _network.Coordinator && routes[i] is null).Select(device => device.Id)];
+        return [.. devices.Where((device, i) => device.Id != network.Coordinator && routes[i] is null).Select(device => device.Id)];
     }
 
     private static Device Router(Outlet outlet, int number) =>

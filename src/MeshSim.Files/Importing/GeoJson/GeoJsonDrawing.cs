@@ -18,11 +18,11 @@ internal sealed class GeoJsonDrawing
 
     private static readonly JsonSerializerOptions Options = new() { Converters = { new GeoJsonConverterFactory() } };
 
-    private readonly Func<Coordinate, DrawnPoint> _toMetres;
-    private readonly DiagnosticList _problems;
-    private readonly List<LeftOut> _leftOut = [];
+    private readonly Func<Coordinate, DrawnPoint> toMetres;
+    private readonly DiagnosticList problems;
+    private readonly List<LeftOut> leftOut = [];
 
-    private GeoJsonDrawing(Func<Coordinate, DrawnPoint> toMetres, DiagnosticList problems) => (_toMetres, _problems) = (toMetres, problems);
+    private GeoJsonDrawing(Func<Coordinate, DrawnPoint> toMetres, DiagnosticList problems) => (this.toMetres, this.problems) = (toMetres, problems);
 
     /// <summary>Reads a drawing; null with at least one error when it is of no use.</summary>
     /// <param name="file">The file.</param>
@@ -40,7 +40,7 @@ internal sealed class GeoJsonDrawing
             string how = metresPerUnit is { } metres
                 ? FormattableString.Invariant($"one unit of the coordinates is {metres:0.####} m")
                 : "coordinates are degrees, turned into metres about the middle of the drawing, east to the right";
-            return new(shapes, [.. reader._leftOut], how);
+            return new(shapes, [.. reader.leftOut], how);
         }
         catch (JsonException exception)
         {
@@ -86,7 +86,7 @@ internal sealed class GeoJsonDrawing
         ImmutableArray<DrawnLine> lines = [.. LinesOf(geometry, place, what)];
         if (lines.IsEmpty)
         {
-            if (geometry is not null || !_problems.HasErrors) _leftOut.Add(new(place, what, "it has no geometry"));
+            if (geometry is not null || !problems.HasErrors) leftOut.Add(new(place, what, "it has no geometry"));
             return null;
         }
 
@@ -99,17 +99,17 @@ internal sealed class GeoJsonDrawing
         switch (geometry)
         {
             case null or { IsEmpty: true }: return [];
-            case Point point: return [new([_toMetres(point.Coordinate)], false)];
+            case Point point: return [new([toMetres(point.Coordinate)], false)];
             case LinearRing ring: return [Ring(ring)];
-            case LineString line: return [new([.. line.Coordinates.Select(_toMetres)], line.IsClosed && line.NumPoints > 3)];
+            case LineString line: return [new([.. line.Coordinates.Select(toMetres)], line.IsClosed && line.NumPoints > 3)];
             case Polygon polygon:
-                if (polygon.NumInteriorRings > 0) _leftOut.Add(new(place, $"a hole of {what}", "an outline has no holes"));
+                if (polygon.NumInteriorRings > 0) leftOut.Add(new(place, $"a hole of {what}", "an outline has no holes"));
                 return [Ring(polygon.ExteriorRing)];
             default: return Enumerable.Range(0, geometry.NumGeometries).SelectMany(i => LinesOf(geometry.GetGeometryN(i), place, what));
         }
     }
 
-    private DrawnLine Ring(LineString ring) => new([.. ring.Coordinates.SkipLast(1).Select(_toMetres)], true);
+    private DrawnLine Ring(LineString ring) => new([.. ring.Coordinates.SkipLast(1).Select(toMetres)], true);
 
     // The words under which programs put what a thing is; the file's own id counts where there is no other.
     private static ShapeNames NamesOf(JsonElement feature)

@@ -32,10 +32,10 @@ internal sealed class MappingReader
     private static readonly string[] Selectors = ["layer", "class", "id"];
     private static readonly ValidRange ThicknessMetres = new(0, 2, "m");
 
-    private readonly ConstructionReader _constructions;
-    private readonly DiagnosticList _problems;
+    private readonly ConstructionReader constructions;
+    private readonly DiagnosticList problems;
 
-    private MappingReader(ConstructionReader constructions, DiagnosticList problems) => (_constructions, _problems) = (constructions, problems);
+    private MappingReader(ConstructionReader constructions, DiagnosticList problems) => (this.constructions, this.problems) = (constructions, problems);
 
     /// <summary>Reads a mapping; null with an error when nothing can be made of the file.</summary>
     public static ImportMapping? Read(SourceFile file, DiagnosticList problems)
@@ -45,8 +45,8 @@ internal sealed class MappingReader
             root, "a mapping", problems, "home", "region", "north", "length", "scale", "storeys", "take", "networks", "constructions");
         if (map is null) return null;
 
-        ConstructionReader constructions = ConstructionReader.Read(map, problems);
-        MappingReader reader = new(constructions, problems);
+        ConstructionReader known = ConstructionReader.Read(map, problems);
+        MappingReader reader = new(known, problems);
         return new()
         {
             Home = map.Text("home"),
@@ -57,7 +57,7 @@ internal sealed class MappingReader
             Storeys = [.. map.List("storeys").Select(reader.ReadStorey).OfType<StoreyRule>()],
             Rules = [.. map.List("take").Select(reader.ReadRule).OfType<TakeRule>()],
             Networks = map.Has("networks") ? NetworkReader.Read(map, problems) : [],
-            Constructions = constructions.Known,
+            Constructions = known.Known,
         };
     }
 
@@ -74,7 +74,7 @@ internal sealed class MappingReader
     private StatedLength? ReadLength(MapReader map)
     {
         if (map.Find("length") is not { } node) return null;
-        MapReader? length = MapReader.Open(node, "a length", _problems, "id", "metres");
+        MapReader? length = MapReader.Open(node, "a length", problems, "id", "metres");
         string? id = length?.RequiredText("id");
         double? metres = length?.RequiredNumber("metres", ImportOptions.AcceptedLengthMetres);
         return id is not null && metres is { } known ? new(id, known) : null;
@@ -82,7 +82,7 @@ internal sealed class MappingReader
 
     private StoreyRule? ReadStorey(YamlNode node)
     {
-        MapReader? map = MapReader.Open(node, "a storey", _problems, "storey", "layer", "ceiling", "floor", "structure", "outer", "inner", "anchor");
+        MapReader? map = MapReader.Open(node, "a storey", problems, "storey", "layer", "ceiling", "floor", "structure", "outer", "inner", "anchor");
         if (map?.RequiredText("storey") is not { } name) return null;
         return new()
         {
@@ -90,10 +90,10 @@ internal sealed class MappingReader
             Name = name,
             Layer = map.Text("layer"),
             CeilingMetres = map.Number("ceiling", StoreyReader.CeilingMetres),
-            Floor = _constructions.Find(map, "floor", ConstructionUse.Floor, isRequired: false),
+            Floor = constructions.Find(map, "floor", ConstructionUse.Floor, isRequired: false),
             StructureMetres = map.Number("structure", StoreyReader.StructureMetres),
-            Outer = _constructions.Find(map, "outer", ConstructionUse.Wall, isRequired: false),
-            Inner = _constructions.Find(map, "inner", ConstructionUse.Wall, isRequired: false),
+            Outer = constructions.Find(map, "outer", ConstructionUse.Wall, isRequired: false),
+            Inner = constructions.Find(map, "inner", ConstructionUse.Wall, isRequired: false),
             Anchor = map.Text("anchor"),
         };
     }
@@ -101,10 +101,10 @@ internal sealed class MappingReader
     private TakeRule? ReadRule(YamlNode node)
     {
         if (MeaningOf(node) is not { } meaning) return null;
-        MapReader? map = MapReader.Open(node, "a rule for this", _problems, [.. Selectors, "as", .. KeysFor(meaning)]);
+        MapReader? map = MapReader.Open(node, "a rule for this", problems, [.. Selectors, "as", .. KeysFor(meaning)]);
         if (map is null) return null;
         if (!Selectors.Any(map.Has))
-            _problems.Error(map.Place, "the rule does not say which shapes it is for", "name a layer, a class or an id");
+            problems.Error(map.Place, "the rule does not say which shapes it is for", "name a layer, a class or an id");
 
         TakeRule rule = new()
         {
@@ -131,11 +131,11 @@ internal sealed class MappingReader
         if ((node as YamlMap)?.Find("as")?.Value is YamlText { IsEmpty: false } text)
         {
             if (Meanings.TryGetValue(text.Text, out Meaning meaning)) return meaning;
-            _problems.Error(text.Place, $"a shape cannot be taken as {KnownNames.Quote(text.Text)}", KnownNames.Help(text.Text, [.. Meanings.Keys], "meanings"));
+            problems.Error(text.Place, $"a shape cannot be taken as {KnownNames.Quote(text.Text)}", KnownNames.Help(text.Text, [.. Meanings.Keys], "meanings"));
         }
         else
         {
-            _problems.Error(node.Place, "the rule does not say what its shapes are taken as", "write { layer: name, as: wall, is: construction }");
+            problems.Error(node.Place, "the rule does not say what its shapes are taken as", "write { layer: name, as: wall, is: construction }");
         }
 
         return null;
@@ -143,10 +143,10 @@ internal sealed class MappingReader
 
     private ConstructionName? ConstructionOf(MapReader map, Meaning meaning) => meaning switch
     {
-        Meaning.Wall => _constructions.Find(map, "is", ConstructionUse.Wall, isRequired: !map.Has("by thickness")),
-        Meaning.Door => _constructions.Find(map, "is", ConstructionUse.Door, isRequired: true),
-        Meaning.Window => _constructions.Find(map, "is", ConstructionUse.Window, isRequired: true),
-        Meaning.Object => _constructions.Find(map, "is", ConstructionUse.Object, isRequired: true),
+        Meaning.Wall => constructions.Find(map, "is", ConstructionUse.Wall, isRequired: !map.Has("by thickness")),
+        Meaning.Door => constructions.Find(map, "is", ConstructionUse.Door, isRequired: true),
+        Meaning.Window => constructions.Find(map, "is", ConstructionUse.Window, isRequired: true),
+        Meaning.Object => constructions.Find(map, "is", ConstructionUse.Object, isRequired: true),
         _ => null,
     };
 
@@ -158,7 +158,7 @@ internal sealed class MappingReader
             case "faces": return true;
             case "centre line": return false;
             case var other:
-                _problems.Error(map.PlaceOf("drawn as"), $"walls are not drawn as {KnownNames.Quote(other)}", "write \"faces\" or \"centre line\"");
+                problems.Error(map.PlaceOf("drawn as"), $"walls are not drawn as {KnownNames.Quote(other)}", "write \"faces\" or \"centre line\"");
                 return null;
         }
     }
@@ -168,16 +168,16 @@ internal sealed class MappingReader
         if (map.Find("by thickness") is not { } node) return [];
         if (node is not YamlMap { Entries.Length: > 0 } table)
         {
-            _problems.Error(node.Place, "thicknesses are written as metres and constructions", "write { 0: stud-partition, 0.2: cavity-brick }");
+            problems.Error(node.Place, "thicknesses are written as metres and constructions", "write { 0: stud-partition, 0.2: cavity-brick }");
             return [];
         }
 
         List<(double, ConstructionName)> all = [];
-        MapReader constructions = MapReader.Open(node, "a list of thicknesses", _problems, [.. table.Entries.Select(entry => entry.Key)])!;
+        MapReader thicknesses = MapReader.Open(node, "a list of thicknesses", problems, [.. table.Entries.Select(entry => entry.Key)])!;
         foreach (YamlEntry entry in table.Entries)
         {
             double? metres = map.NumberOf(new YamlText(entry.Place, entry.Key, IsEmpty: false), "the least thickness", ThicknessMetres);
-            if (_constructions.Find(constructions, entry.Key, ConstructionUse.Wall, isRequired: true) is { } name && metres is { } least) all.Add((least, name));
+            if (constructions.Find(thicknesses, entry.Key, ConstructionUse.Wall, isRequired: true) is { } name && metres is { } least) all.Add((least, name));
         }
 
         return [.. all.OrderBy(one => one.Item1)];
@@ -187,9 +187,9 @@ internal sealed class MappingReader
     {
         string? power = map.Text("power"), mounting = map.Text("mounting");
         if (power is not null && !DeviceTable.PowerWords.ContainsKey(power))
-            _problems.Error(map.PlaceOf("power"), $"unknown word {KnownNames.Quote(power)}", KnownNames.Help(power, [.. DeviceTable.PowerWords.Keys], "words"));
+            problems.Error(map.PlaceOf("power"), $"unknown word {KnownNames.Quote(power)}", KnownNames.Help(power, [.. DeviceTable.PowerWords.Keys], "words"));
         if (mounting is not null && !Catalogues.Mountings.Any(known => known.Name == mounting))
-            _problems.Error(map.PlaceOf("mounting"), $"no mounting is called {KnownNames.Quote(mounting)}", KnownNames.Help(mounting, [.. Catalogues.Mountings.Select(known => known.Name)], "mountings"));
+            problems.Error(map.PlaceOf("mounting"), $"no mounting is called {KnownNames.Quote(mounting)}", KnownNames.Help(mounting, [.. Catalogues.Mountings.Select(known => known.Name)], "mountings"));
         return rule with
         {
             Network = map.Text("network"),

@@ -29,33 +29,33 @@ internal sealed class RuleBook
         ["nothing"] = Meaning.Nothing,
     };
 
-    private readonly ImportMapping _mapping;
-    private readonly Dictionary<string, TakeRule> _conventions = [];
+    private readonly ImportMapping mapping;
+    private readonly Dictionary<string, TakeRule> conventions = [];
 
     /// <summary>Makes a book for one drawing.</summary>
     public RuleBook(ImportMapping mapping, string drawing)
     {
-        _mapping = mapping;
+        this.mapping = mapping;
         SourcePlace place = SourcePlace.StartOf(drawing);
         foreach (Construction construction in mapping.Constructions.Values)
         {
             if (MeaningOf(construction.Use) is { } meaning)
-                _conventions[Plain(construction.Name.Value)] = new() { Place = place, Meaning = meaning, Construction = construction.Name };
+                conventions[Plain(construction.Name.Value)] = new() { Place = place, Meaning = meaning, Construction = construction.Name };
         }
 
-        foreach ((string word, Meaning meaning) in Words) _conventions[word] = new() { Place = place, Meaning = meaning };
+        foreach ((string word, Meaning meaning) in Words) conventions[word] = new() { Place = place, Meaning = meaning };
     }
 
     /// <summary>The rule for a shape; null when none fits.</summary>
     public RuleMatch? Find(ShapeNames names)
     {
-        foreach (TakeRule rule in _mapping.Rules)
+        foreach (TakeRule rule in mapping.Rules)
             if (Fits(rule, names, out int layer)) return new(rule, layer);
 
         for (int i = names.Layers.Length - 1; i >= 0; i--)
-            if (_conventions.TryGetValue(Plain(names.Layers[i]), out TakeRule? byLayer)) return new(byLayer, i);
+            if (conventions.TryGetValue(Plain(names.Layers[i]), out TakeRule? byLayer)) return new(byLayer, i);
         foreach (string name in names.Classes)
-            if (_conventions.TryGetValue(Plain(name), out TakeRule? byClass)) return new(byClass, -1);
+            if (conventions.TryGetValue(Plain(name), out TakeRule? byClass)) return new(byClass, -1);
         return null;
     }
 

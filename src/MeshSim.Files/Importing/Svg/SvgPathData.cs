@@ -5,16 +5,16 @@ namespace MeshSim.Files.Importing.Svg;
 /// <summary>Reads the attribute <c>d</c> of a path (SVG 1.1, section 8.3): all commands, upper and lower case.</summary>
 internal sealed class SvgPathData
 {
-    private readonly SvgScanner _scanner;
-    private readonly List<Subpath> _subpaths = [];
-    private readonly ImmutableArray<CurveStep>.Builder _steps = ImmutableArray.CreateBuilder<CurveStep>();
-    private SvgPoint _start, _at;
-    private bool _isRelative;
+    private readonly SvgScanner scanner;
+    private readonly List<Subpath> subpaths = [];
+    private readonly ImmutableArray<CurveStep>.Builder steps = ImmutableArray.CreateBuilder<CurveStep>();
+    private SvgPoint start, at;
+    private bool isRelative;
 
     // The control point that a smooth curve mirrors: of the curve before it, of whatever kind that was.
-    private (char Kind, SvgPoint Control) _before;
+    private (char Kind, SvgPoint Control) before;
 
-    private SvgPathData(string text) => _scanner = new(text);
+    private SvgPathData(string text) => scanner = new(text);
 
     /// <summary>The lines of a path, or where its text stops making sense.</summary>
     /// <param name="text">The text.</param>
@@ -22,20 +22,20 @@ internal sealed class SvgPathData
     public static ImmutableArray<Subpath> Parse(string text, out int? wrongAt)
     {
         SvgPathData path = new(text);
-        wrongAt = path.Read() ? null : path._scanner.At;
-        return [.. path._subpaths];
+        wrongAt = path.Read() ? null : path.scanner.At;
+        return [.. path.subpaths];
     }
 
     private bool Read()
     {
         bool isFirst = true;
-        while (!_scanner.IsAtEnd)
+        while (!scanner.IsAtEnd)
         {
-            char letter = _scanner.Next;
+            char letter = scanner.Next;
             char command = char.ToUpperInvariant(letter);
             if (!"MLHVCSQTAZ".Contains(command, StringComparison.Ordinal) || (isFirst && command != 'M')) return false;
-            _scanner.Take(letter);
-            _isRelative = letter != command;
+            scanner.Take(letter);
+            isRelative = letter != command;
             isFirst = false;
             if (command == 'Z') Close();
             else if (!ReadSeries(command)) return false;
@@ -58,14 +58,14 @@ internal sealed class SvgPathData
         return true;
     }
 
-    private bool HasMore() => _scanner.SkipComma() || char.IsAsciiDigit(_scanner.Next) || _scanner.Next is '+' or '-' or '.';
+    private bool HasMore() => scanner.SkipComma() || char.IsAsciiDigit(scanner.Next) || scanner.Next is '+' or '-' or '.';
 
     private bool ReadOne(char command) => command switch
     {
         'M' => Point() is { } to && MoveTo(to),
         'L' => Point() is { } to && LineTo(to),
-        'H' => _scanner.Number() is { } x && LineTo(new(_isRelative ? _at.X + x : x, _at.Y)),
-        'V' => _scanner.Number() is { } y && LineTo(new(_at.X, _isRelative ? _at.Y + y : y)),
+        'H' => scanner.Number() is { } x && LineTo(new(isRelative ? at.X + x : x, at.Y)),
+        'V' => scanner.Number() is { } y && LineTo(new(at.X, isRelative ? at.Y + y : y)),
         'C' => Point() is { } first && NextPoint() is { } second && NextPoint() is { } end && CurveTo('C', first, second, end, second),
         'S' => Point() is { } second && NextPoint() is { } end && CurveTo('C', Mirrored('C'), second, end, second),
         'Q' => Point() is { } control && NextPoint() is { } end && QuadraticTo(control, end),
@@ -75,70 +75,70 @@ internal sealed class SvgPathData
 
     private SvgPoint? Point()
     {
-        if (_scanner.Number() is not { } x) return null;
-        _scanner.SkipComma();
-        if (_scanner.Number() is not { } y) return null;
-        return _isRelative ? _at + new SvgPoint(x, y) : new(x, y);
+        if (scanner.Number() is not { } x) return null;
+        scanner.SkipComma();
+        if (scanner.Number() is not { } y) return null;
+        return isRelative ? at + new SvgPoint(x, y) : new(x, y);
     }
 
     private SvgPoint? NextPoint()
     {
-        _scanner.SkipComma();
+        scanner.SkipComma();
         return Point();
     }
 
-    private SvgPoint Mirrored(char kind) => _before.Kind == kind ? (2 * _at) - _before.Control : _at;
+    private SvgPoint Mirrored(char kind) => before.Kind == kind ? (2 * at) - before.Control : at;
 
     private bool MoveTo(SvgPoint to)
     {
         Finish(isClosed: false);
-        (_start, _at, _before) = (to, to, default);
+        (start, at, before) = (to, to, default);
         return true;
     }
 
     private bool LineTo(SvgPoint to)
     {
-        _steps.Add(CurveStep.To(to));
-        (_at, _before) = (to, default);
+        steps.Add(CurveStep.To(to));
+        (at, before) = (to, default);
         return true;
     }
 
     private bool CurveTo(char kind, SvgPoint first, SvgPoint second, SvgPoint end, SvgPoint control)
     {
-        _steps.Add(new(first, second, end, false));
-        (_at, _before) = (end, (kind, control));
+        steps.Add(new(first, second, end, false));
+        (at, before) = (end, (kind, control));
         return true;
     }
 
     // A quadratic curve is the cubic one whose control points lie two thirds of the way to its own.
     private bool QuadraticTo(SvgPoint control, SvgPoint end) =>
-        CurveTo('Q', _at + (2.0 / 3 * (control - _at)), end + (2.0 / 3 * (control - end)), end, control);
+        CurveTo('Q', at + (2.0 / 3 * (control - at)), end + (2.0 / 3 * (control - end)), end, control);
 
     private bool ArcTo()
     {
-        if (_scanner.Number() is not { } rx) return false;
-        _scanner.SkipComma();
-        if (_scanner.Number() is not { } ry) return false;
-        _scanner.SkipComma();
-        if (_scanner.Number() is not { } turn) return false;
-        _scanner.SkipComma();
-        if (_scanner.Flag() is not { } isLarge) return false;
-        _scanner.SkipComma();
-        if (_scanner.Flag() is not { } isPositive || NextPoint() is not { } end) return false;
-        _steps.AddRange(SvgArc.Steps(_at, new(rx, ry), turn, isLarge, isPositive, end));
-        (_at, _before) = (end, default);
+        if (scanner.Number() is not { } rx) return false;
+        scanner.SkipComma();
+        if (scanner.Number() is not { } ry) return false;
+        scanner.SkipComma();
+        if (scanner.Number() is not { } turn) return false;
+        scanner.SkipComma();
+        if (scanner.Flag() is not { } isLarge) return false;
+        scanner.SkipComma();
+        if (scanner.Flag() is not { } isPositive || NextPoint() is not { } end) return false;
+        steps.AddRange(SvgArc.Steps(at, new(rx, ry), turn, isLarge, isPositive, end));
+        (at, before) = (end, default);
         return true;
     }
 
     private void Close()
     {
         Finish(isClosed: true);
-        (_at, _before) = (_start, default); // What follows without a move starts here again.
+        (at, before) = (start, default); // What follows without a move starts here again.
     }
 
     private void Finish(bool isClosed)
     {
-        if (_steps.Count > 0) _subpaths.Add(new(_start, _steps.ToImmutable(), isClosed));
-        _steps.Clear();
+        if (steps.Count > 0) subpaths.Add(new(start, steps.ToImmutable(), isClosed));
+        steps.Clear();
     }
 }

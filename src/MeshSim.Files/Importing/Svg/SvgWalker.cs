@@ -20,17 +20,17 @@ internal sealed class SvgWalker
     private static readonly ImmutableArray<string> Silent =
         ["defs", "symbol", "title", "desc", "metadata", "clipPath", "mask", "marker", "pattern", "linearGradient", "radialGradient", "filter", "script", "namedview"];
 
-    private readonly string _file;
-    private readonly DiagnosticList _problems;
-    private readonly Dictionary<string, XElement> _byId;
-    private readonly List<string> _layers = [];
-    private readonly List<string> _classes = [];
-    private readonly List<XElement> _used = [];
+    private readonly string file;
+    private readonly DiagnosticList problems;
+    private readonly Dictionary<string, XElement> byId;
+    private readonly List<string> layers = [];
+    private readonly List<string> classes = [];
+    private readonly List<XElement> used = [];
 
     private SvgWalker(XElement root, string file, DiagnosticList problems)
     {
-        (_file, _problems) = (file, problems);
-        _byId = root.DescendantsAndSelf()
+        (this.file, this.problems) = (file, problems);
+        byId = root.DescendantsAndSelf()
             .Where(element => element.Attribute("id") is not null)
             .GroupBy(element => element.Attribute("id")!.Value)
             .ToDictionary(group => group.Key, group => group.First());
@@ -98,12 +98,12 @@ internal sealed class SvgWalker
     // What a group or a use is called counts for all that is in it.
     private void Within(XElement element, string? layer, Action visit)
     {
-        (int layers, int classes) = (_layers.Count, _classes.Count);
-        if (layer is not null) _layers.Add(layer);
-        _classes.AddRange(SvgStyles.ClassesOf(element));
+        (int layers, int classes) = (this.layers.Count, this.classes.Count);
+        if (layer is not null) this.layers.Add(layer);
+        this.classes.AddRange(SvgStyles.ClassesOf(element));
         visit();
-        _layers.RemoveRange(layers, _layers.Count - layers);
-        _classes.RemoveRange(classes, _classes.Count - classes);
+        this.layers.RemoveRange(layers, this.layers.Count - layers);
+        this.classes.RemoveRange(classes, this.classes.Count - classes);
     }
 
     // The box of the outermost element lies at the origin; where its size is not given, the view box says it in user units.
@@ -125,26 +125,26 @@ internal sealed class SvgWalker
     private void VisitUse(XElement element, Affine map, bool isVisible, int level)
     {
         string reference = (element.Attribute("href") ?? element.Attributes().FirstOrDefault(a => a.Name.LocalName == "href"))?.Value ?? "";
-        if (!reference.StartsWith('#') || !_byId.TryGetValue(reference[1..], out XElement? used))
+        if (!reference.StartsWith('#') || !byId.TryGetValue(reference[1..], out XElement? used))
         {
             Leave(element, $"it uses {KnownNames.Quote(reference)}, which is not in the drawing");
             return;
         }
 
-        if (_used.Contains(used))
+        if (this.used.Contains(used))
         {
             Wrong(element, $"it uses {KnownNames.Quote(reference)}, which uses itself", "take one of them away");
             return;
         }
 
         map = map.Around(Affine.Move(LengthOf(element, "x") ?? 0, LengthOf(element, "y") ?? 0));
-        _used.Add(used);
+        this.used.Add(used);
         Within(element, SvgStyles.TitleOf(element) ?? element.Attribute("id")?.Value, () =>
         {
             if (used.Name == SvgXml.Svg + "symbol" || used.Name == SvgXml.Svg + "svg") VisitSymbol(element, used, map, isVisible, level);
             else Visit(used, map, isVisible, level + 1);
         });
-        _used.Remove(used);
+        this.used.Remove(used);
     }
 
     private void VisitSymbol(XElement use, XElement symbol, Affine map, bool isVisible, int level)
@@ -180,12 +180,12 @@ internal sealed class SvgWalker
     });
 
     private void Add(XElement element, ImmutableArray<Subpath> lines, string? text) =>
-        Shapes.Add(new(SvgXml.PlaceOf(element, _file), Describe(element), SvgStyles.NamesOf(element, _layers, _classes), lines, text));
+        Shapes.Add(new(SvgXml.PlaceOf(element, file), Describe(element), SvgStyles.NamesOf(element, layers, classes), lines, text));
 
-    private void Leave(XElement element, string why) => LeftOut.Add(new(SvgXml.PlaceOf(element, _file), Describe(element), why));
+    private void Leave(XElement element, string why) => LeftOut.Add(new(SvgXml.PlaceOf(element, file), Describe(element), why));
 
     private void Wrong(XElement element, string message, string help) =>
-        _problems.Error(SvgXml.PlaceOf(element, _file), $"{Describe(element)}: {message}", help);
+        problems.Error(SvgXml.PlaceOf(element, file), $"{Describe(element)}: {message}", help);
 
     private static string Describe(XElement element) =>
         (SvgStyles.TitleOf(element) ?? element.Attribute("id")?.Value) is { } name ? $"{element.Name.LocalName} {KnownNames.Quote(name)}" : element.Name.LocalName;

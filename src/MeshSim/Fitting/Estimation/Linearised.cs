@@ -14,10 +14,10 @@ internal sealed class Linearised
     // Matrices of a few hundred rows: handing them to other threads costs more than the work itself.
     static Linearised() => Control.UseSingleThread();
 
-    private readonly ImmutableArray<Observation> _observations;
-    private readonly ImmutableArray<Prior> _priors;
-    private readonly HuberLoss _loss;
-    private readonly double _spoiled;
+    private readonly ImmutableArray<Observation> observations;
+    private readonly ImmutableArray<Prior> priors;
+    private readonly HuberLoss loss;
+    private readonly double spoiled;
 
     public Linearised(
         Predictions predictions,
@@ -27,11 +27,11 @@ internal sealed class Linearised
         ImmutableArray<Prior> priors,
         HuberLoss loss)
     {
-        (Predictions, Parameters, Deviation, _observations, _priors, _loss) = (predictions, parameters, deviation, observations, priors, loss);
+        (Predictions, Parameters, Deviation, this.observations, this.priors, this.loss) = (predictions, parameters, deviation, observations, priors, loss);
         Residuals = Vector<double>.Build.Dense(observations.Length, i => observations[i].Value - predictions.Values[i]);
         Objective = Enumerable.Range(0, observations.Length).Sum(LossOf)
             + priors.Select((prior, p) => Square((parameters[p] - prior.Mean) / prior.Deviation) / 2).Sum();
-        _spoiled = SpoiledFactor();
+        spoiled = SpoiledFactor();
     }
 
     public Predictions Predictions { get; }
@@ -47,26 +47,26 @@ internal sealed class Linearised
     /// <summary>The step of some parameters, the others held, and what it promises to gain.</summary>
     public (Vector<double> Step, double Gain) Solve(int[] free)
     {
-        int known = _priors.Count(prior => double.IsFinite(prior.Deviation));
-        var matrix = Matrix<double>.Build.Dense(_observations.Length + known, free.Length);
+        int known = priors.Count(prior => double.IsFinite(prior.Deviation));
+        var matrix = Matrix<double>.Build.Dense(observations.Length + known, free.Length);
         var right = Vector<double>.Build.Dense(matrix.RowCount);
-        for (int i = 0; i < _observations.Length; i++)
+        for (int i = 0; i < observations.Length; i++)
         {
             double deviation = DeviationOf(i), residual = Residuals[i] / deviation;
-            (double weight, double slope) = _observations[i].IsCensored
-                ? (CensoredWeight(-residual), -_loss.CensoredSlope(-residual))
-                : (_loss.Weight(residual), _loss.Slope(residual));
+            (double weight, double slope) = observations[i].IsCensored
+                ? (CensoredWeight(-residual), -loss.CensoredSlope(-residual))
+                : (loss.Weight(residual), loss.Slope(residual));
             double root = Math.Sqrt(weight);
             for (int p = 0; p < free.Length; p++) matrix[i, p] = root / deviation * Predictions.Gradients[i, free[p]];
             right[i] = slope / root;
         }
 
-        int row = _observations.Length;
-        for (int p = 0; p < _priors.Length; p++)
+        int row = observations.Length;
+        for (int p = 0; p < priors.Length; p++)
         {
-            if (!double.IsFinite(_priors[p].Deviation)) continue;
-            if (Array.IndexOf(free, p) is >= 0 and int column) matrix[row, column] = 1 / _priors[p].Deviation;
-            right[row] = Array.IndexOf(free, p) < 0 ? 0 : (_priors[p].Mean - Parameters[p]) / _priors[p].Deviation;
+            if (!double.IsFinite(priors[p].Deviation)) continue;
+            if (Array.IndexOf(free, p) is >= 0 and int column) matrix[row, column] = 1 / priors[p].Deviation;
+            right[row] = Array.IndexOf(free, p) < 0 ? 0 : (priors[p].Mean - Parameters[p]) / priors[p].Deviation;
             row++;
         }
 
@@ -80,13 +80,13 @@ internal sealed class Linearised
     /// </summary>
     public Matrix<double> Covariance()
     {
-        int known = _priors.Count(prior => double.IsFinite(prior.Deviation));
-        var matrix = Matrix<double>.Build.Dense(_observations.Length + known, _priors.Length);
-        for (int i = 0; i < _observations.Length; i++)
+        int known = priors.Count(prior => double.IsFinite(prior.Deviation));
+        var matrix = Matrix<double>.Build.Dense(observations.Length + known, priors.Length);
+        for (int i = 0; i < observations.Length; i++)
             matrix.SetRow(i, Math.Sqrt(Information(i)) * Predictions.Gradients.Row(i));
-        int row = _observations.Length;
-        for (int p = 0; p < _priors.Length; p++)
-            if (double.IsFinite(_priors[p].Deviation)) matrix[row++, p] = 1 / _priors[p].Deviation;
+        int row = observations.Length;
+        for (int p = 0; p < priors.Length; p++)
+            if (double.IsFinite(priors[p].Deviation)) matrix[row++, p] = 1 / priors[p].Deviation;
 
         Matrix<double> inverse = Factored(matrix).R.Inverse();
         return inverse.TransposeAndMultiply(inverse);
@@ -96,9 +96,9 @@ internal sealed class Linearised
     public double Information(int observation)
     {
         double deviation = DeviationOf(observation);
-        double curvature = _observations[observation].IsCensored
-            ? _loss.CensoredCurvature(-Residuals[observation] / deviation)
-            : 1 / _spoiled;
+        double curvature = observations[observation].IsCensored
+            ? loss.CensoredCurvature(-Residuals[observation] / deviation)
+            : 1 / spoiled;
         return curvature / (deviation * deviation);
     }
 
@@ -109,34 +109,34 @@ internal sealed class Linearised
         return factors;
     }
 
-    private double DeviationOf(int observation) => _observations[observation].Deviation ?? Deviation;
+    private double DeviationOf(int observation) => observations[observation].Deviation ?? Deviation;
 
     private double LossOf(int observation)
     {
         double residual = Residuals[observation] / DeviationOf(observation);
-        return _observations[observation].IsCensored ? _loss.OfCensored(-residual) : _loss.Of(residual);
+        return observations[observation].IsCensored ? loss.OfCensored(-residual) : loss.Of(residual);
     }
 
     /// <summary>A positive weight whose step goes down: the curvature, or on the straight part that of a parabola of the same slope.</summary>
     private double CensoredWeight(double excess)
     {
-        double curvature = _loss.CensoredCurvature(excess);
-        return Math.Max(LeastWeight, curvature > 0 ? curvature : _loss.CensoredSlope(excess) / Math.Max(1, excess));
+        double curvature = loss.CensoredCurvature(excess);
+        return Math.Max(LeastWeight, curvature > 0 ? curvature : loss.CensoredSlope(excess) / Math.Max(1, excess));
     }
 
     /// <summary>Mean square slope over the square of the mean curvature: 1 for least squares.</summary>
     private double SpoiledFactor()
     {
         int heard = 0, curved = 0;
-        for (int i = 0; i < _observations.Length; i++)
+        for (int i = 0; i < observations.Length; i++)
         {
-            if (_observations[i].IsCensored) continue;
+            if (observations[i].IsCensored) continue;
             heard++;
-            if (_loss.IsCurved(Residuals[i] / DeviationOf(i))) curved++;
+            if (loss.IsCurved(Residuals[i] / DeviationOf(i))) curved++;
         }
 
         double share = heard == 0 ? 1 : (double)Math.Max(1, curved) / heard;
-        return _loss.MeanSquareSlope / (share * share);
+        return loss.MeanSquareSlope / (share * share);
     }
 
     private static double Square(double value) => value * value;

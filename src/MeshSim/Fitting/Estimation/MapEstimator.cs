@@ -21,11 +21,11 @@ public sealed class MapEstimator
     /// <summary>A scale that moves by less than this share has settled.</summary>
     private const double SettledShare = 1e-7;
 
-    private readonly IObservationModel _model;
-    private readonly ImmutableArray<Observation> _observations;
-    private readonly ImmutableArray<Prior> _priors;
-    private readonly HuberLoss _loss;
-    private readonly ScalePrior _scale;
+    private readonly IObservationModel model;
+    private readonly ImmutableArray<Observation> observations;
+    private readonly ImmutableArray<Prior> priors;
+    private readonly HuberLoss loss;
+    private readonly ScalePrior scale;
 
     /// <summary>States the problem.</summary>
     /// <param name="model">What parameters make of the observations.</param>
@@ -36,7 +36,7 @@ public sealed class MapEstimator
     public MapEstimator(
         IObservationModel model, ImmutableArray<Observation> observations, ImmutableArray<Prior> priors, HuberLoss loss, ScalePrior scale)
     {
-        (_model, _observations, _priors, _loss, _scale) = (model, observations, priors, loss, scale);
+        (this.model, this.observations, this.priors, this.loss, this.scale) = (model, observations, priors, loss, scale);
     }
 
     /// <summary>Estimates.</summary>
@@ -44,13 +44,13 @@ public sealed class MapEstimator
     /// <exception cref="ArgumentException">Observations and priors together do not decide every parameter or the scale.</exception>
     public MapEstimate Estimate(Vector<double>? start = null)
     {
-        Vector<double> parameters = Clip(start ?? Vector<double>.Build.DenseOfEnumerable(_priors.Select(prior => prior.Mean)));
-        Linearised here = At(parameters, _scale.Deviation);
+        Vector<double> parameters = Clip(start ?? Vector<double>.Build.DenseOfEnumerable(priors.Select(prior => prior.Mean)));
+        Linearised here = At(parameters, scale.Deviation);
         bool isSettled = false;
         for (int round = 0; round < MostRounds && !isSettled; round++)
         {
             (Linearised next, double gain) = Step(here);
-            double deviation = _scale.IsFixed ? here.Deviation : NextDeviation(next);
+            double deviation = scale.IsFixed ? here.Deviation : NextDeviation(next);
             isSettled = gain <= SettledGain && Math.Abs(deviation - here.Deviation) <= SettledShare * here.Deviation;
             here = deviation == next.Deviation ? next : At(next.Parameters, deviation);
         }
@@ -67,7 +67,7 @@ public sealed class MapEstimator
         };
     }
 
-    private Linearised At(Vector<double> parameters, double deviation) => new(_model.At(parameters), parameters, deviation, _observations, _priors, _loss);
+    private Linearised At(Vector<double> parameters, double deviation) => new(model.At(parameters), parameters, deviation, observations, priors, loss);
 
     /// <summary>One step, shortened until it helps, and what it promised to gain.</summary>
     private (Linearised Next, double Gain) Step(Linearised here)
@@ -88,40 +88,40 @@ public sealed class MapEstimator
     /// <summary>The step of least squares, among the parameters that are not held at a bound.</summary>
     private (Vector<double> Step, double Gain) StepFrom(Linearised here)
     {
-        int[] free = [.. Enumerable.Range(0, _priors.Length)];
+        int[] free = [.. Enumerable.Range(0, priors.Length)];
         while (true)
         {
             (Vector<double> solved, double gain) = here.Solve(free);
-            var step = Vector<double>.Build.Dense(_priors.Length);
+            var step = Vector<double>.Build.Dense(priors.Length);
             for (int i = 0; i < free.Length; i++) step[free[i]] = solved[i];
             int[] kept = [.. free.Where(p => !IsHeld(p, here.Parameters[p], step[p]))];
             if (kept.Length == free.Length) return (step, gain);
-            if (kept.Length == 0) return (Vector<double>.Build.Dense(_priors.Length), 0);
+            if (kept.Length == 0) return (Vector<double>.Build.Dense(priors.Length), 0);
             free = kept;
         }
     }
 
     private bool IsHeld(int parameter, double value, double step) =>
-        (value <= _priors[parameter].Least && step < 0) || (value >= _priors[parameter].Most && step > 0);
+        (value <= priors[parameter].Least && step < 0) || (value >= priors[parameter].Most && step > 0);
 
     private Vector<double> Clip(Vector<double> parameters) =>
-        parameters.MapIndexed((i, value) => Math.Clamp(value, _priors[i].Least, _priors[i].Most), Zeros.Include);
+        parameters.MapIndexed((i, value) => Math.Clamp(value, priors[i].Least, priors[i].Most), Zeros.Include);
 
     private double NextDeviation(Linearised here)
     {
-        double squares = _scale.Weight * _loss.MeanSquareSlope * _scale.Deviation * _scale.Deviation / (here.Deviation * here.Deviation);
-        double count = _scale.Weight;
-        for (int i = 0; i < _observations.Length; i++)
+        double squares = scale.Weight * loss.MeanSquareSlope * scale.Deviation * scale.Deviation / (here.Deviation * here.Deviation);
+        double count = scale.Weight;
+        for (int i = 0; i < observations.Length; i++)
         {
-            if (_observations[i].Deviation is not null) continue;
+            if (observations[i].Deviation is not null) continue;
             double residual = here.Residuals[i] / here.Deviation;
-            squares += _observations[i].IsCensored ? _loss.CensoredMeanSquareSlope(-residual) : _loss.Slope(residual) * _loss.Slope(residual);
+            squares += observations[i].IsCensored ? loss.CensoredMeanSquareSlope(-residual) : loss.Slope(residual) * loss.Slope(residual);
             count++;
         }
 
         double degrees = count - Spread(here).Effective;
         if (!(degrees > 0)) throw new ArgumentException("there are too few observations to tell how much they scatter");
-        return here.Deviation * Math.Sqrt(squares / (_loss.MeanSquareSlope * degrees));
+        return here.Deviation * Math.Sqrt(squares / (loss.MeanSquareSlope * degrees));
     }
 
     /// <summary>Covariance, and the effective number of parameters among observations whose deviation is estimated.</summary>
@@ -129,9 +129,9 @@ public sealed class MapEstimator
     {
         Matrix<double> covariance = here.Covariance();
         double effective = 0;
-        for (int i = 0; i < _observations.Length; i++)
+        for (int i = 0; i < observations.Length; i++)
         {
-            if (_observations[i].Deviation is not null) continue;
+            if (observations[i].Deviation is not null) continue;
             Vector<double> row = here.Predictions.Gradients.Row(i);
             effective += here.Information(i) * (row * (covariance * row));
         }

@@ -22,13 +22,13 @@ internal sealed class FindingSearch
     /// <summary>Fewer pairs than this cannot tell a common cause from chance.</summary>
     public const int FewestPairs = 3;
 
-    private FitProblem _problem;
-    private MapEstimate _estimate;
+    private FitProblem problem;
+    private MapEstimate estimate;
 
     private FindingSearch(FitProblem problem)
     {
-        _problem = problem;
-        _estimate = problem.Fit();
+        this.problem = problem;
+        estimate = problem.Fit();
     }
 
     /// <summary>Searches.</summary>
@@ -40,15 +40,15 @@ internal sealed class FindingSearch
         {
             cancellation.ThrowIfCancellationRequested();
             found.Add(best.Finding);
-            (search._problem, search._estimate) = (best.Problem, best.Problem.Fit(start: best.Estimate.Parameters));
+            (search.problem, search.estimate) = (best.Problem, best.Problem.Fit(start: best.Estimate.Parameters));
         }
 
-        return (search._problem, search._estimate, found.ToImmutable());
+        return (search.problem, search.estimate, found.ToImmutable());
     }
 
     private Surprise? Best()
     {
-        var glance = new Glance(_problem, _estimate);
+        var glance = new Glance(problem, estimate);
         Surprise[] tried =
         [
             .. from kind in new[] { HiddenDevices.Candidates(glance), OtherElements.Candidates(glance), MovedDevices.Candidates(glance) }

@@ -11,14 +11,14 @@ internal sealed class Glance
 
     private static readonly double Golden = (Math.Sqrt(5) - 1) / 2;
 
-    private readonly ImmutableArray<Observation> _observations;
+    private readonly ImmutableArray<Observation> observations;
 
     /// <summary>Prepares.</summary>
     public Glance(FitProblem problem, MapEstimate estimate)
     {
         (Problem, Estimate) = (problem, estimate);
         Observations = problem.Observations();
-        _observations = Observations.Values;
+        observations = Observations.Values;
         Model = Observations.ModelAt(estimate.Parameters);
         Paths = [.. problem.Pairs.Select(pair => Observations.PathOf(Model, pair))];
     }
@@ -44,7 +44,7 @@ internal sealed class Glance
     public double LossOf(IReadOnlyList<int> pairs, Func<int, double> shiftDb) => pairs.Sum(pair =>
     {
         double residual = (Estimate.Residuals[pair] - shiftDb(pair)) / Estimate.Deviation;
-        return _observations[pair].IsCensored ? HuberLoss.Usual.OfCensored(-residual) : HuberLoss.Usual.Of(residual);
+        return observations[pair].IsCensored ? HuberLoss.Usual.OfCensored(-residual) : HuberLoss.Usual.Of(residual);
     });
 
     /// <summary>What one unknown more explains at most, everything else held.</summary>

@@ -18,12 +18,12 @@ internal sealed class LinkDraws
     private static readonly double[] Cumulative = [.. Enumerable.Range(0, (2 * Certain * PointsPerDeviation) + 2)
         .Select(i => 1 - NormalDistribution.Tail(((double)i / PointsPerDeviation) - Certain))];
 
-    private readonly (int From, int To)[] _ends;
-    private readonly double[] _marginsDb;
-    private readonly double _deviceDb;
-    private readonly double _linkDb;
-    private readonly double[] _terms;
-    private readonly (double Least, double Most)[] _bounds;
+    private readonly (int From, int To)[] ends;
+    private readonly double[] marginsDb;
+    private readonly double deviceDb;
+    private readonly double linkDb;
+    private readonly double[] terms;
+    private readonly (double Least, double Most)[] bounds;
 
     /// <summary>Prepares buffers for one thread.</summary>
     /// <param name="nodes">Number of nodes.</param>
@@ -32,12 +32,12 @@ internal sealed class LinkDraws
     /// <param name="shadowing">How margins vary.</param>
     public LinkDraws(int nodes, (int From, int To)[] ends, double[] marginsDb, LinkShadowing shadowing)
     {
-        _ends = ends;
-        _marginsDb = marginsDb;
-        _deviceDb = shadowing.OfDevice.Value;
-        _linkDb = shadowing.OfLink.Value;
-        _terms = new double[64 * nodes];
-        _bounds = new (double Least, double Most)[nodes];
+        this.ends = ends;
+        this.marginsDb = marginsDb;
+        deviceDb = shadowing.OfDevice.Value;
+        linkDb = shadowing.OfLink.Value;
+        terms = new double[64 * nodes];
+        bounds = new (double Least, double Most)[nodes];
         Exists = new ulong[ends.Length];
     }
 
@@ -48,37 +48,37 @@ internal sealed class LinkDraws
     /// <param name="random">Where the numbers come from.</param>
     public void Draw(ref SplitMix64 random)
     {
-        if (_deviceDb > 0) DrawDevices(ref random);
-        for (int link = 0; link < _ends.Length; link++)
+        if (deviceDb > 0) DrawDevices(ref random);
+        for (int link = 0; link < ends.Length; link++)
         {
-            (int from, int to) = _ends[link];
-            double least = _marginsDb[link] + _bounds[from].Least + _bounds[to].Least;
-            double most = _marginsDb[link] + _bounds[from].Most + _bounds[to].Most;
-            if (least >= Certain * _linkDb) Exists[link] = ulong.MaxValue;
-            else if (most < -Certain * _linkDb) Exists[link] = 0;
-            else Exists[link] = DrawLink(ref random, _marginsDb[link], _terms.AsSpan(64 * from, 64), _terms.AsSpan(64 * to, 64));
+            (int from, int to) = ends[link];
+            double least = marginsDb[link] + bounds[from].Least + bounds[to].Least;
+            double most = marginsDb[link] + bounds[from].Most + bounds[to].Most;
+            if (least >= Certain * linkDb) Exists[link] = ulong.MaxValue;
+            else if (most < -Certain * linkDb) Exists[link] = 0;
+            else Exists[link] = DrawLink(ref random, marginsDb[link], terms.AsSpan(64 * from, 64), terms.AsSpan(64 * to, 64));
         }
     }
 
     private void DrawDevices(ref SplitMix64 random)
     {
-        for (int i = 0; i < _terms.Length; i += 2)
+        for (int i = 0; i < terms.Length; i += 2)
         {
             (double first, double second) = random.NextNormals();
-            _terms[i] = _deviceDb * first;
-            _terms[i + 1] = _deviceDb * second;
+            terms[i] = deviceDb * first;
+            terms[i + 1] = deviceDb * second;
         }
 
-        for (int node = 0; node < _bounds.Length; node++)
+        for (int node = 0; node < bounds.Length; node++)
         {
             double least = double.PositiveInfinity, most = double.NegativeInfinity;
-            foreach (double term in _terms.AsSpan(64 * node, 64))
+            foreach (double term in terms.AsSpan(64 * node, 64))
             {
                 least = Math.Min(least, term);
                 most = Math.Max(most, term);
             }
 
-            _bounds[node] = (least, most);
+            bounds[node] = (least, most);
         }
     }
 
@@ -99,7 +99,7 @@ internal sealed class LinkDraws
     /// <summary>2³² times the probability that a link exists with this margin before its own part.</summary>
     private double Threshold(double marginDb)
     {
-        double deviations = marginDb / _linkDb;
+        double deviations = marginDb / linkDb;
         if (!(deviations < Certain)) return marginDb < 0 ? 0 : 1L << 32;
         if (deviations <= -Certain) return 0;
 

@@ -6,9 +6,9 @@ namespace MeshSim.Mesh.Reliability;
 /// </summary>
 internal sealed class ReachWords
 {
-    private readonly (int From, int To, int Link)[] _arcs;
-    private readonly ulong[] _front;
-    private readonly ulong[] _next;
+    private readonly (int From, int To, int Link)[] arcs;
+    private readonly ulong[] front;
+    private readonly ulong[] next;
 
     /// <summary>Prepares buffers for one thread.</summary>
     /// <param name="nodes">Number of nodes.</param>
@@ -16,18 +16,18 @@ internal sealed class ReachWords
     /// <param name="ends">The ends of each link; a link takes part whatever its margin.</param>
     public ReachWords(int nodes, Func<int, bool> mayRelay, ReadOnlySpan<(int From, int To)> ends)
     {
-        var arcs = new List<(int From, int To, int Link)>();
+        List<(int From, int To, int Link)> both = [];
         for (int link = 0; link < ends.Length; link++)
         {
             (int from, int to) = ends[link];
-            if (mayRelay(from)) arcs.Add((from, to, link));
-            if (mayRelay(to)) arcs.Add((to, from, link));
+            if (mayRelay(from)) both.Add((from, to, link));
+            if (mayRelay(to)) both.Add((to, from, link));
         }
 
-        _arcs = [.. arcs];
+        arcs = [.. both];
         Reached = new ulong[nodes];
-        _front = new ulong[nodes];
-        _next = new ulong[nodes];
+        front = new ulong[nodes];
+        next = new ulong[nodes];
     }
 
     /// <summary>For each node the draws in which it is reached, as the last <see cref="Spread"/> left it.</summary>
@@ -39,25 +39,25 @@ internal sealed class ReachWords
     public void Spread(Spreading spreading, ReadOnlySpan<ulong> links)
     {
         Array.Clear(Reached);
-        Array.Clear(_front);
+        Array.Clear(front);
         if (spreading.Coordinator < 0) return;
 
-        Reached[spreading.Coordinator] = _front[spreading.Coordinator] = ulong.MaxValue;
+        Reached[spreading.Coordinator] = front[spreading.Coordinator] = ulong.MaxValue;
         int rounds = Math.Min(spreading.HopLimit, Reached.Length - 1);
         ulong moved = ulong.MaxValue;
         for (int round = 0; round < rounds && moved != 0; round++)
         {
-            Array.Clear(_next);
-            foreach ((int from, int to, int link) in _arcs)
-                _next[to] |= _front[from] & links[link];
+            Array.Clear(next);
+            foreach ((int from, int to, int link) in arcs)
+                next[to] |= front[from] & links[link];
 
             moved = 0;
-            for (int node = 0; node < _next.Length; node++)
+            for (int node = 0; node < next.Length; node++)
             {
-                ulong reached = _next[node] & ~Reached[node];
+                ulong reached = next[node] & ~Reached[node];
                 Reached[node] |= reached;
-                _front[node] = spreading.Relays[node] ? reached : 0;
-                moved |= _front[node];
+                front[node] = spreading.Relays[node] ? reached : 0;
+                moved |= front[node];
             }
         }
     }

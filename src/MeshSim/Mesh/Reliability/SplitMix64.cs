@@ -9,7 +9,7 @@ internal struct SplitMix64(ulong seed)
 {
     private const ulong Step = 0x9E3779B97F4A7C15;
 
-    private ulong _state = seed;
+    private ulong state = seed;
 
     /// <summary>The generator of one of many blocks of work, so that blocks can be worked on in any order.</summary>
     /// <param name="seed">The seed of the whole.</param>
@@ -24,7 +24,7 @@ internal struct SplitMix64(ulong seed)
     /// <summary>The next 64 bits.</summary>
     public ulong Next()
     {
-        ulong z = _state += Step;
+        ulong z = state += Step;
         z = (z ^ (z >> 30)) * 0xBF58476D1CE4E5B9;
         z = (z ^ (z >> 27)) * 0x94D049BB133111EB;
         return z ^ (z >> 31);
