@@ -27,7 +27,8 @@ internal static class AnswerChapter
                    $"{answer.Placement.Network}: into {RepeaterWords.Where(repeater.Outlet)}, {RepeaterWords.Purpose(repeater)}{(index < answer.Review.Zones.Length ? $". {ZoneWords.Of(answer.Review.Zones[index])}" : "")}")
                select place,
         ];
-        string asked = content.Answers.IsEmpty ? "" : Html.Paragraph($"{GoalWords.Asked(content.Options.Goals, content.Answers[0].Placement.StatesHeld)}.", "basis");
+        NetworkAnswer? mesh = content.Answers.FirstOrDefault(answer => answer.Coverage.Network.Radio.Topology == Topology.Mesh);
+        string asked = mesh is null ? "" : Html.Paragraph($"{GoalWords.Asked(content.Options.Goals, mesh.Placement.StatesHeld)}.", "basis");
         string[] kept =
         [
             .. from answer in content.Answers

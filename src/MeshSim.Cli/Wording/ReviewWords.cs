@@ -51,7 +51,7 @@ internal static class ReviewWords
     /// <summary>What would be recommended if everything cost more.</summary>
     public static string Pessimistic(PessimisticPlacement pessimistic)
     {
-        const string Case = "If exponent, walls, floors and mountings all cost one standard deviation more";
+        string fails = pessimistic.Fails.IsEmpty ? "" : $"{Names(pessimistic.Fails)} cannot have all that is asked, whatever is plugged in; for the others ";
         string proof = pessimistic.IsProven ? "" : " (cheaper is not ruled out)";
         string then = pessimistic.IsSame
             ? "the same is recommended"
@@ -61,8 +61,7 @@ internal static class ReviewWords
         string lost = pessimistic.LostAsRecommended.IsEmpty
             ? "nobody is lost by what is recommended here"
             : $"what is recommended here loses {NameList.Spoken([.. pessimistic.LostAsRecommended.Select(id => id.Value)])} in some case";
-        string fails = pessimistic.Fails.IsEmpty ? "" : $" Whatever is plugged in, {Names(pessimistic.Fails)} cannot have all of it then.";
-        return $"{Case}, {then}; {lost}.{fails}";
+        return $"If exponent, walls, floors and mountings all cost one standard deviation more, {fails}{then}; {lost}.";
     }
 
     private static string Spare(SiteStanding site) => site.Spare is { } spare ? $"{Figures.Decibels(spare)} dB to spare." : "nobody needs it alone.";

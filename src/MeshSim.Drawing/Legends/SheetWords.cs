@@ -21,7 +21,7 @@ internal sealed record SheetWords(string Title, string Subtitle, string Provenan
         Network network = coverage.Network;
         return new(
             $"{coverage.Home.Name}: network {map.Network}, storey {map.Storey}",
-            FormattableString.Invariant($"Margin of a battery device {HeightMetres(map.Margin.Grid, storey):0.##} m above the floor, {network.Carrier}, model {WordsFor(coverage.Model)}"),
+            FormattableString.Invariant($"Margin of a battery device {HeightMetres(map.Margin.Grid, storey):0.##} m above the floor, {network.Carrier}, model {ModelNames.Of(coverage.Model)}"),
             ProvenanceOf(coverage, FormattableString.Invariant($"{network.Radio.Name} channel {network.Channel}"), map.Margin.Grid));
     }
 
@@ -38,7 +38,7 @@ internal sealed record SheetWords(string Title, string Subtitle, string Provenan
         Network network = coverage.Network;
         return new(
             $"{coverage.Home.Name}: {plan.Title}, storey {storey}",
-            FormattableString.Invariant($"Hatched: where a site does as well; design margin {coverage.DesignMargin}, model {WordsFor(coverage.Model)}"),
+            FormattableString.Invariant($"Hatched: where a site does as well; design margin {coverage.DesignMargin}, model {ModelNames.Of(coverage.Model)}"),
             ProvenanceOf(coverage, FormattableString.Invariant($"{network.Radio.Name} channel {network.Channel}"), grid));
     }
 
@@ -48,7 +48,7 @@ internal sealed record SheetWords(string Title, string Subtitle, string Provenan
         (Network first, Network second) = (bands.First.Network, bands.Second.Network);
         return new(
             $"{bands.First.Home.Name}: {first.Name} against {second.Name}, storey {map.Storey}",
-            FormattableString.Invariant($"Margin at {first.Carrier} less margin at {second.Carrier}, battery device {HeightMetres(map.First.Grid, storey):0.##} m above the floor, model {WordsFor(bands.First.Model)}"),
+            FormattableString.Invariant($"Margin at {first.Carrier} less margin at {second.Carrier}, battery device {HeightMetres(map.First.Grid, storey):0.##} m above the floor, model {ModelNames.Of(bands.First.Model)}"),
             ProvenanceOf(bands.First, FormattableString.Invariant($"{first.Radio.Name} channel {first.Channel} against {second.Radio.Name} channel {second.Channel}"), map.First.Grid));
     }
 
@@ -59,7 +59,7 @@ internal sealed record SheetWords(string Title, string Subtitle, string Provenan
         Network network = after.Network;
         return new(
             $"{after.Home.Name}: network {network.Name}, storey {map.Storey}, after less before",
-            FormattableString.Invariant($"Margin after the changes less margin before, battery device {HeightMetres(map.After.Grid, storey):0.##} m above the floor, {network.Carrier}, model {WordsFor(after.Model)}"),
+            FormattableString.Invariant($"Margin after the changes less margin before, battery device {HeightMetres(map.After.Grid, storey):0.##} m above the floor, {network.Carrier}, model {ModelNames.Of(after.Model)}"),
             ProvenanceOf(after, FormattableString.Invariant($"{network.Radio.Name} channel {network.Channel}"), map.After.Grid));
     }
 
@@ -71,13 +71,4 @@ internal sealed record SheetWords(string Title, string Subtitle, string Provenan
         Version version = Assembly.GetExecutingAssembly().GetName().Version ?? new Version();
         return FormattableString.Invariant($"MeshSim {version.ToString(3)}, {radios}, {state}, grid {Lattice.ToMetres(grid.Step):0.###} m");
     }
-
-    /// <summary>A model in words.</summary>
-    public static string WordsFor(ModelName model) => model switch
-    {
-        ModelName.LogDistance => "log-distance with walls",
-        ModelName.Detour => "log-distance with walls and a way round",
-        ModelName.MultiWall => "COST 231 multi-wall",
-        _ => "ITU-R P.1238 site-general",
-    };
 }

@@ -3,6 +3,7 @@ using System.Reflection;
 using MeshSim.Drawing.Inks;
 using MeshSim.Drawing.Legends;
 using MeshSim.FloorPlans;
+using MeshSim.Propagation;
 
 namespace MeshSim.Drawing.PlanSheets;
 
@@ -37,7 +38,7 @@ internal sealed record SheetTitle(string Home, string Storey, string Networks, s
             $"Storey {storey.Name}",
             string.Join(", ", subject.Coverages.Select(coverage => $"{coverage.Network.Name} ({coverage.Network.Carrier})")),
             "", "",
-            $"MeshSim {version.ToString(3)}, region {subject.Home.Region}, {state}; routes by the margins of the plan, model {SheetWords.WordsFor(subject.Coverages[0].Model)}");
+            $"MeshSim {version.ToString(3)}, region {subject.Home.Region}, {state}; routes by the margins of the plan, model {ModelNames.Of(subject.Coverages[0].Model)}");
     }
 
     /// <summary>The lines of the block.</summary>

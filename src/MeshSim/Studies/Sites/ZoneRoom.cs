@@ -1,10 +1,11 @@
 using System.Collections.Immutable;
 using MeshSim.FloorPlans;
+using MeshSim.FloorPlans.Geometry;
 using MeshSim.Propagation.Fields;
 
 namespace MeshSim.Studies.Sites;
 
-/// <summary>The points of a grid in one room; on a storey without rooms all of them together.</summary>
+/// <summary>The points of a grid in one room, less the holes of stairwells in its floor; on a storey without rooms all of them together.</summary>
 /// <param name="Storey">The storey.</param>
 /// <param name="Room">The room, or null.</param>
 /// <param name="Points">Places in the grid's values.</param>
@@ -18,9 +19,11 @@ internal sealed record ZoneRoom(StoreyName Storey, RoomName? Room, ImmutableArra
         var points = storey.Rooms.Select(_ => ImmutableArray.CreateBuilder<int>()).ToArray();
         for (int point = 0; point < grid.Count; point++)
         {
+            PlanPoint place = grid.At(point % grid.Columns, point / grid.Columns).Plan;
+            if (storey.Floor?.Stairwells.Any(stairwell => stairwell.Outline.Locate(PathPoint.At(place)) == Location.Inside) == true) continue;
             for (int room = 0; room < storey.Rooms.Length; room++)
             {
-                if (!storey.Rooms[room].Outline.Contains(grid.At(point % grid.Columns, point / grid.Columns).Plan)) continue;
+                if (!storey.Rooms[room].Outline.Contains(place)) continue;
                 points[room].Add(point);
                 break;
             }
