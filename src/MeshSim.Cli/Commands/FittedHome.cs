@@ -1,4 +1,3 @@
-using MeshSim.Cli.Wording;
 using MeshSim.Devices;
 using MeshSim.Files;
 using MeshSim.Propagation;
@@ -21,7 +20,7 @@ internal static class FittedHome
         string names = string.Join(", ", fitted.Select(network => network.Name));
         terminal.Error.Write(isUsed
             ? $"{HomeFileNames.Fit}: fitted values are used for {names}; delete the file to go back to the catalogue\n"
-            : $"{HomeFileNames.Fit}: the fitted values for {names} belong to another model and are not used by {ModelWords.Of(model)}\n");
+            : $"{HomeFileNames.Fit}: the fitted values for {names} belong to another model and are not used by {ModelNames.Of(model)}\n");
         return isUsed ? home : Without(home);
     }
 

@@ -35,7 +35,7 @@ internal static class AssumptionsChapter
 
         yield return "Interference counts in a margin where it would spoil more than "
             + $"{Figures.Percent(Reception.ToleratedLoss)} % of frames at every attempt; what arrives at the first try counts all of it.";
-        yield return $"Path-loss model {ModelWords.Of(content.Options.Model)}{ModelRemark(content)}.";
+        yield return $"Path-loss model {ModelNames.Of(content.Options.Model)}{ModelRemark(content)}.";
         yield return $"Maps: a point every {Figures.Plain(content.Options.GridStepMetres)} m "
             + $"at {Figures.Plain(content.Options.ProbeHeightMetres)} m above the floor.";
         yield return "Reflections, furniture, people and other transmitters are not drawn; the scatter stands for them. "

@@ -1,6 +1,6 @@
 using System.Reflection;
 using MeshSim.Cli.Answers;
-using MeshSim.Cli.Wording;
+using MeshSim.Propagation;
 
 namespace MeshSim.Cli.Reporting;
 
@@ -69,7 +69,7 @@ internal static class ReportPage
     private static string Basis(ReportContent content)
     {
         string state = content.Options.State is { } s ? $"State of the house: {s.Name}" : "Everything on, every door closed";
-        return $"{state}. Path-loss model: {ModelWords.Of(content.Options.Model)}.";
+        return $"{state}. Path-loss model: {ModelNames.Of(content.Options.Model)}.";
     }
 
     private static string Provenance() => $"Made by meshsim {typeof(ReportPage).Assembly.GetName().Version!.ToString(3)}.";

@@ -1,4 +1,5 @@
 using MeshSim.Devices;
+using MeshSim.Propagation;
 using MeshSim.Studies;
 
 namespace MeshSim.Cli.Wording;
@@ -23,7 +24,7 @@ internal static class BandWords
     public static string Basis(BandComparison bands)
     {
         string state = bands.First.State is { } s ? $", state {s.Name}" : "";
-        return $"Model {ModelWords.Of(bands.First.Model)}, design margin {bands.First.DesignMargin}{state}; differences are {bands.First.Network.Name} less {bands.Second.Network.Name}";
+        return $"Model {ModelNames.Of(bands.First.Model)}, design margin {bands.First.DesignMargin}{state}; differences are {bands.First.Network.Name} less {bands.Second.Network.Name}";
     }
 
     private static string Median(BandComparison bands)

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using MeshSim.Cli.Answers;
 using MeshSim.Devices;
+using MeshSim.Propagation;
 using MeshSim.Studies;
 using MeshSim.Studies.Changes;
 
@@ -32,7 +33,7 @@ internal static class CompareWords
 
     /// <summary>How the figures came about.</summary>
     public static string Basis(HomeComparison comparison) =>
-        $"Model {ModelWords.Of(comparison.Options.Model)}, everything on and every door closed but in the states and outages; "
+        $"Model {ModelNames.Of(comparison.Options.Model)}, everything on and every door closed but in the states and outages; "
         + string.Join("; ", comparison.Networks.Select(network => $"{NameOf(network)}: {Margins(network.Before.Coverage, network.After.Coverage)}"));
 
     /// <summary>What cannot be compared, or compares with another building; one sentence each.</summary>

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using MeshSim.Devices;
 using MeshSim.FloorPlans;
 using MeshSim.Mesh;
+using MeshSim.Propagation;
 using MeshSim.Studies;
 
 namespace MeshSim.Cli.Wording;
@@ -37,7 +38,7 @@ internal static class CoverageWords
     public static string Basis(NetworkCoverage coverage)
     {
         string state = coverage.State is { } s ? $", state {s.Name}" : "";
-        return $"Network {coverage.Network.Name}, {coverage.Network.Carrier}, model {ModelWords.Of(coverage.Model)}, "
+        return $"Network {coverage.Network.Name}, {coverage.Network.Carrier}, model {ModelNames.Of(coverage.Model)}, "
             + $"design margin {coverage.DesignMargin}{state}{Fitted(coverage.Network)}";
     }
 

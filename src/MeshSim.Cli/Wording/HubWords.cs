@@ -1,5 +1,6 @@
 using MeshSim.Devices;
 using MeshSim.Placement;
+using MeshSim.Propagation;
 using MeshSim.Radio;
 using MeshSim.Studies;
 
@@ -44,7 +45,7 @@ internal static class HubWords
 
         // In a star no device speaks over another, so there is one way to ask for.
         PlacementGoals goals = networks.All(network => network.Radio.Topology == Topology.Star) ? hub.Goals with { Ways = 1 } : hub.Goals;
-        return $"{(hub.Networks.Length == 1 ? "Network" : "Networks")} {NameList.Spoken([.. hub.Networks.Select(name => name.Value)])}, model {ModelWords.Of(options.Model)}, "
+        return $"{(hub.Networks.Length == 1 ? "Network" : "Networks")} {NameList.Spoken([.. hub.Networks.Select(name => name.Value)])}, model {ModelNames.Of(options.Model)}, "
             + $"{Margins(networks, home)}{state}. {GoalWords.Asked(goals, hub.StatesHeld)}. "
             + FormattableString.Invariant($"A repeater costs {home.Costs.Repeater}, moving the hub {home.Costs.HubMove}, a switch given up {home.Costs.SwitchGivenUp}");
     }

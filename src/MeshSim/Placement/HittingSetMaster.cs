@@ -14,8 +14,7 @@ internal sealed record MasterAnswer(int[]? Outlets, double LowerBound, long Node
 /// </summary>
 internal sealed class HittingSetMaster : IDisposable
 {
-    // The table of docs/models-placement.md compares them. On masters of 400 to 600 outlets and 2000 to 3500 cuts: SCIP and HiGHS need about the same time and CP-SAT with
-    // one worker more than ten times as much (measured); HiGHS also prints its banner whatever it is told.
+    // The table of docs/models-placement.md compares them with others on the masters of real placements.
     private const string ExactSolver = "SCIP";
     private const string RelaxedSolver = "GLOP";
 
