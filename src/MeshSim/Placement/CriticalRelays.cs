@@ -41,6 +41,14 @@ internal sealed class CriticalRelays
         for (int relay = LastBefore(node); relay != graph.Problem.Coordinator; relay = last[relay]) yield return relay;
     }
 
+    /// <summary>The relays whose loss can matter to any of some nodes that are reached.</summary>
+    public NodeSet OnAny(IEnumerable<int> reached)
+    {
+        NodeSet all = new(Hops.Length);
+        foreach (int relay in reached.SelectMany(On)) all.Add(relay);
+        return all;
+    }
+
     /// <summary>The last node before a node that all shortest ways to it pass.</summary>
     private int LastBefore(int node)
     {

@@ -5,16 +5,14 @@ namespace MeshSim.Placement;
 /// <summary>All that is asked of one network, and what of it every outlet together can do.</summary>
 internal sealed class DemandSet
 {
-    private readonly ImmutableArray<Demand> all;
-
     /// <summary>Finds out what can be had.</summary>
     /// <param name="situations">Everyday first.</param>
     /// <param name="ways">2 when everyday any single loss must be survived.</param>
     public DemandSet(ImmutableArray<Situation> situations, int ways)
     {
-        all = [.. Demand.Of(situations, ways)];
+        ImmutableArray<Demand> all = [.. Demand.Of(situations, ways)];
         Graphs = new();
-        Feasible = [.. all.Select(demand => demand with { Devices = demand.Reached(Graphs.Planned(demand), Graphs.Planned(demand).EverythingChosen()) })];
+        Feasible = FeasibleOf(all);
         Unservable = [.. all[0].Devices.Except(Feasible[0].Devices)];
         Unmet = [.. all.Zip(Feasible).Skip(1).SelectMany(pair => UnmetOf(pair.First, pair.Second))];
     }
@@ -58,8 +56,24 @@ internal sealed class DemandSet
         return survival.IsEmpty ? [.. goals] : [.. goals, survival];
     }
 
+    /// <summary>What every outlet together does of each demand.</summary>
+    private ImmutableArray<Demand> FeasibleOf(ImmutableArray<Demand> all)
+    {
+        ReachGraph planned = Graphs.Planned(all[0]);
+        CriticalRelays critical = new(planned);
+        critical.Find(planned.EverythingChosen().Without(all[0].Absent));
+        ImmutableArray<int> reached = [.. all[0].Devices.Where(device => critical.Hops[device] <= planned.Problem.HopLimit)];
+        NodeSet matters = critical.OnAny(reached);
+        return [.. all.Select(demand => demand with { Devices = ReachedIn(demand) })];
+
+        // A relay that not all shortest ways to some device pass is lost without anybody being further away; a search for each would find nothing else.
+        ImmutableArray<int> ReachedIn(Demand demand) =>
+            demand.Lost is { } lost && !matters.Contains(lost) ? reached.Remove(lost)
+            : demand.Reached(Graphs.Planned(demand), Graphs.Planned(demand).EverythingChosen());
+    }
+
     private IEnumerable<UnmetDemand> UnmetOf(Demand wanted, Demand feasible) =>
-        wanted.Devices.Except(feasible.Devices)
+        wanted.Devices.Length == feasible.Devices.Length ? [] : wanted.Devices.Except(feasible.Devices)
             .Where(device => wanted.Lost is null || !Unservable.Contains(device))
             .Select(device => new UnmetDemand(device, wanted.Situation, wanted.Lost));
 }

@@ -16,6 +16,7 @@ internal sealed class ReachGraph
     private readonly ulong[] rows;
     private readonly int[][] neighbours;
     private readonly NodeSet relays;
+    private readonly NodeSet?[] standIns;
 
     public ReachGraph(RepeaterProblem problem, Decibels margin)
     {
@@ -23,6 +24,7 @@ internal sealed class ReachGraph
         wordsPerRow = NodeSet.WordsFor(problem.NodeCount);
         rows = new ulong[problem.NodeCount * wordsPerRow];
         neighbours = new int[problem.NodeCount][];
+        standIns = new NodeSet?[problem.NodeCount];
         relays = new NodeSet(problem.NodeCount);
         for (int node = 0; node < problem.DeviceCount; node++)
             if (problem.Relays[node]) relays.Add(node);
@@ -31,9 +33,10 @@ internal sealed class ReachGraph
         for (int node = 0; node < problem.NodeCount; node++)
         {
             heard.Clear();
-            for (int other = 0; other < problem.NodeCount; other++)
+            ReadOnlySpan<double> marginsDb = problem.MarginsDb(node);
+            for (int other = 0; other < marginsDb.Length; other++)
             {
-                if (other == node || problem.Margin(node, other) < margin) continue;
+                if (other == node || marginsDb[other] < margin.Value) continue;
                 heard.Add(other);
                 rows[(node * wordsPerRow) + (other / NodeSet.BitsPerWord)] |= 1UL << (other % NodeSet.BitsPerWord);
             }
@@ -73,12 +76,7 @@ internal sealed class ReachGraph
     public ReadOnlySpan<int> Neighbours(int node) => neighbours[node];
 
     /// <summary>Whether a node hears every node that another one hears, itself left aside.</summary>
-    public bool HearsAllOf(int node, int other)
-    {
-        foreach (int heard in Neighbours(other))
-            if (heard != node && !IsLink(node, heard)) return false;
-        return true;
-    }
+    public bool HearsAllOf(int node, int other) => (standIns[other] ??= StandInsOf(other)).Contains(node);
 
     /// <summary>
     /// The fewest links from a source to each node when only some nodes pass frames on. A node that does not is reached but
@@ -107,7 +105,23 @@ internal sealed class ReachGraph
         }
     }
 
-    private bool IsLink(int a, int b) => (rows[(a * wordsPerRow) + (b / NodeSet.BitsPerWord)] >> (b % NodeSet.BitsPerWord) & 1) != 0;
+    /// <summary>The nodes that hear every node that one hears, that one among them: for each node heard, itself and those that hear it.</summary>
+    private NodeSet StandInsOf(int node)
+    {
+        NodeSet all = new(Problem.NodeCount);
+        Array.Fill(all.Words, ulong.MaxValue);
+        foreach (int heard in Neighbours(node))
+        {
+            bool isIn = all.Contains(heard);
+            ReadOnlySpan<ulong> hearing = Row(heard);
+            for (int word = 0; word < wordsPerRow; word++) all.Words[word] &= hearing[word];
+            if (isIn) all.Add(heard);
+        }
+
+        return all;
+    }
+
+    private ReadOnlySpan<ulong> Row(int node) => rows.AsSpan(node * wordsPerRow, wordsPerRow);
 
     private static void Mark(int node, Span<ulong> words) => words[node / NodeSet.BitsPerWord] |= 1UL << (node % NodeSet.BitsPerWord);
 
@@ -119,7 +133,7 @@ internal sealed class ReachGraph
             for (ulong rest = frontier[word]; rest != 0; rest &= rest - 1)
             {
                 int node = (word * NodeSet.BitsPerWord) + BitOperations.TrailingZeroCount(rest);
-                ReadOnlySpan<ulong> row = rows.AsSpan(node * wordsPerRow, wordsPerRow);
+                ReadOnlySpan<ulong> row = Row(node);
                 for (int i = 0; i < wordsPerRow; i++) next[i] |= row[i];
             }
         }

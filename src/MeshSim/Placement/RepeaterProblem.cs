@@ -45,10 +45,10 @@ public sealed class RepeaterProblem
         marginsDb = Ask(margin);
     }
 
-    private RepeaterProblem(RepeaterProblem other, int hopLimit, Decibels designMargin)
+    private RepeaterProblem(RepeaterProblem other, int hopLimit, Decibels designMargin, double[] marginsDb)
     {
-        (Relays, Coordinator, OutletCount, marginsDb) = (other.Relays, other.Coordinator, other.OutletCount, other.marginsDb);
-        (HopLimit, DesignMargin) = (hopLimit, designMargin);
+        (Relays, Coordinator, OutletCount) = (other.Relays, other.Coordinator, other.OutletCount);
+        (HopLimit, DesignMargin, this.marginsDb) = (hopLimit, designMargin, marginsDb);
     }
 
     /// <summary>Per device, whether it passes frames on.</summary>
@@ -83,7 +83,26 @@ public sealed class RepeaterProblem
     public Decibels Margin(int a, int b) => new(marginsDb[(a * NodeCount) + b]);
 
     /// <summary>The same nodes and links under another hop limit or design margin.</summary>
-    internal RepeaterProblem Under(int hopLimit, Decibels designMargin) => new(this, hopLimit, designMargin);
+    internal RepeaterProblem Under(int hopLimit, Decibels designMargin) => new(this, hopLimit, designMargin, marginsDb);
+
+    /// <summary>The same with the coordinator at another place.</summary>
+    /// <param name="margin">The margin there between the coordinator and each other node.</param>
+    internal RepeaterProblem WithCoordinatorMoved(Func<int, Decibels> margin)
+    {
+        double[] moved = [.. marginsDb];
+        for (int other = 0; other < NodeCount; other++)
+        {
+            if (other == Coordinator) continue;
+            double marginDb = margin(other).Value;
+            moved[(Coordinator * NodeCount) + other] = marginDb;
+            moved[(other * NodeCount) + Coordinator] = marginDb;
+        }
+
+        return new(this, HopLimit, DesignMargin, moved);
+    }
+
+    /// <summary>The margins between a node and each other one, dB; minus infinity with itself.</summary>
+    internal ReadOnlySpan<double> MarginsDb(int node) => marginsDb.AsSpan(node * NodeCount, NodeCount);
 
     /// <summary>The links of at least some margin.</summary>
     internal ReachGraph LinksAtLeast(Decibels margin) => new(this, margin);

@@ -45,7 +45,7 @@ internal sealed class SiteSurvey
     }
 
     /// <summary>The problem with the coordinator where it is.</summary>
-    public RepeaterSurvey WithHubInPlace() => Survey(links => links.Problem());
+    public RepeaterSurvey WithHubInPlace() => Survey(links => links.Problem);
 
     /// <summary>The problem with the coordinator at a site, in the open.</summary>
     public RepeaterSurvey WithHubAt(int site) => Survey(links => links.WithHubAt(site));

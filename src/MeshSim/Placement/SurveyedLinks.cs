@@ -25,6 +25,7 @@ internal sealed class SurveyedLinks
     private readonly Position[] places;
     private readonly (PowerLevel Power, Decibels Mounting, PowerLevel Needed)[] ends;
     private readonly int coordinator;
+    private readonly Lazy<RepeaterProblem> inPlace;
 
     /// <summary>Computes all links.</summary>
     /// <param name="home">The home.</param>
@@ -37,6 +38,7 @@ internal sealed class SurveyedLinks
         (this.network, this.graph, this.model, this.nodes) = (network, graph, model, nodes);
         budget = new(network.Radio, home.ParametersOf(network).Shadowing);
         linked = graph.Links.ToDictionary(link => (link.From, link.To), link => link.Margin);
+        inPlace = new(ProblemInPlace);
         coordinator = nodes.Devices.Select(device => device.Id).ToImmutableArray().IndexOf(network.Coordinator);
         Surroundings surroundings = new(home, network, model, budget);
         PowerLevel ownPower = network.Radio.TransmitPower;
@@ -59,19 +61,15 @@ internal sealed class SurveyedLinks
     }
 
     /// <summary>The problem with the coordinator where it is.</summary>
-    public RepeaterProblem Problem() => ProblemOf(Margin);
+    public RepeaterProblem Problem => inPlace.Value;
 
-    /// <summary>The problem with the coordinator at one of the sites.</summary>
-    public RepeaterProblem WithHubAt(int site)
-    {
-        int place = nodes.Count + site;
-        return ProblemOf((a, b) => a == coordinator ? Between(b, place) : b == coordinator ? Between(a, place) : Margin(a, b));
-    }
+    /// <summary>The problem with the coordinator at one of the sites; several threads may ask.</summary>
+    public RepeaterProblem WithHubAt(int site) => Problem.WithCoordinatorMoved(other => Between(other, nodes.Count + site));
 
-    private RepeaterProblem ProblemOf(MarginBetween margin)
+    private RepeaterProblem ProblemInPlace()
     {
         ImmutableArray<bool> relays = [.. nodes.Devices.Select(device => graph.Relays(graph.Devices.IndexOf(device.Id)))];
-        return new(relays, coordinator, nodes.Outlets.Length + nodes.Kept.Length, network.HopLimit, graph.DesignMargin, margin);
+        return new(relays, coordinator, nodes.Outlets.Length + nodes.Kept.Length, network.HopLimit, graph.DesignMargin, Margin);
     }
 
     private Decibels Margin(int a, int b)

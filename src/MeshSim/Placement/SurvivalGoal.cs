@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+
 namespace MeshSim.Placement;
 
 /// <summary>
@@ -31,10 +33,8 @@ internal sealed class SurvivalGoal : IPlacementGoal
         finder = new(graph);
         critical = new(graph);
         useful = new(graph, absent);
-        devicesByLost = [.. Enumerable.Repeat(Array.Empty<int>(), problem.NodeCount)];
         NodeSet nothing = graph.NothingChosen();
-        foreach (Demand demand in survivals.Losses)
-            devicesByLost[demand.Lost!.Value] = [.. HardestDevices.Of(graph, demand.Reached(graph, nothing, isReached: false))];
+        devicesByLost = DevicesByLost(nothing);
         var pairs = devicesByLost.SelectMany((survivors, lost) => survivors.Select(device => (device, lost))).ToLookup(pair => pair.device, pair => pair.lost);
         lostByDevice = [.. Enumerable.Range(0, problem.DeviceCount).Select(device => pairs[device].ToArray())];
         devices = [.. Enumerable.Range(0, problem.DeviceCount).Where(device => lostByDevice[device].Length > 0)];
@@ -104,6 +104,28 @@ internal sealed class SurvivalGoal : IPlacementGoal
         }
 
         return [];
+    }
+
+    /// <summary>Per lost node the devices that decide of those that need an outlet then.</summary>
+    private int[][] DevicesByLost(NodeSet nothing)
+    {
+        int[][] byLost = [.. Enumerable.Repeat(Array.Empty<int>(), Graph.Problem.NodeCount)];
+        critical.Find(nothing.Without(absent));
+        NodeSet matters = critical.OnAny(survivals.Losses.SelectMany(demand => demand.Devices).Distinct().Where(IsReached));
+        (ImmutableArray<int> Devices, int[] Hardest) last = ([], []);
+        foreach (Demand demand in survivals.Losses)
+        {
+            // Whoever is lost that not all shortest ways to some device pass, those that are out of reach are the same; mostly it is all of them again.
+            ImmutableArray<int> needy = matters.Contains(demand.Lost!.Value)
+                ? demand.Reached(Graph, nothing, isReached: false)
+                : [.. demand.Devices.Where(device => !IsReached(device))];
+            if (!needy.SequenceEqual(last.Devices)) last = (needy, [.. HardestDevices.Of(Graph, needy)]);
+            byLost[demand.Lost!.Value] = last.Hardest;
+        }
+
+        return byLost;
+
+        bool IsReached(int device) => critical.Hops[device] <= Graph.Problem.HopLimit;
     }
 
     private NodeSet Present(NodeSet passing, int lost)
