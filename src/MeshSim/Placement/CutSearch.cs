@@ -215,17 +215,25 @@ internal sealed class CutSearch : IDisposable
     {
         bool[] isIn = new bool[costs.Length];
         Array.Fill(isIn, true);
+        RepeaterProblem problem = goals[0].Graph.Problem;
         int wanted = goals.Any(goal => goal.LosesOutlets) ? 2 : 1;
         for (int outlet = costs.Length - 1; outlet >= 0; outlet--)
         {
+            NodeSet standIns = StandInsFor(outlet);
             int found = 0;
             for (int other = 0; other < costs.Length && found < wanted; other++)
-                if (other != outlet && isIn[other] && costs[other] <= costs[outlet] && Replaces(other, outlet)) found++;
+                if (other != outlet && isIn[other] && costs[other] <= costs[outlet] && standIns.Contains(problem.NodeOf(other))) found++;
             isIn[outlet] = found < wanted;
         }
 
         return isIn;
+    }
 
-        bool Replaces(int other, int outlet) => goals.All(goal => goal.CanReplace(other, outlet));
+    /// <summary>The nodes that can do in place of an outlet in every goal.</summary>
+    private NodeSet StandInsFor(int outlet)
+    {
+        NodeSet inAll = goals[0].StandInsFor(outlet).Copy();
+        for (int goal = 1; goal < goals.Count; goal++) inAll.KeepOnly(goals[goal].StandInsFor(outlet));
+        return inAll;
     }
 }

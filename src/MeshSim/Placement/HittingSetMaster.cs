@@ -10,7 +10,8 @@ internal sealed record MasterAnswer(int[]? Outlets, double LowerBound, long Node
 
 /// <summary>
 /// The least costly set of outlets that satisfies every cut found so far: one 0–1 variable per outlet, one row per cut. Kept twice,
-/// in whole numbers for the branch-and-bound solver and relaxed for the simplex solver, which goes on from its last answer.
+/// relaxed for the simplex solver, which goes on from its last answer, and in whole numbers for the branch-and-bound solver, which most questions never
+/// come to and which is therefore written down when first asked.
 /// </summary>
 internal sealed class HittingSetMaster : IDisposable
 {
@@ -28,11 +29,12 @@ internal sealed class HittingSetMaster : IDisposable
 
     private const double Half = 0.5;
 
-    private readonly Solver exact;
-    private readonly Solver relaxed;
-    private readonly Variable?[] exactShares;
-    private readonly Variable?[] relaxedShares;
-    private readonly Constraint exactCost;
+    private readonly IReadOnlyList<int> costs;
+    private readonly CutModel relaxed;
+    private readonly Lazy<CutModel> exact;
+    private readonly List<Cut> cuts = [];
+    private readonly List<int> excluded = [];
+    private Constraint? exactCost;
 
     /// <summary>Sets up a master without cuts.</summary>
     /// <param name="costs">Per outlet what choosing it costs, 0 or more.</param>
@@ -40,17 +42,10 @@ internal sealed class HittingSetMaster : IDisposable
     /// <param name="candidates">Per outlet whether it may be chosen.</param>
     public HittingSetMaster(IReadOnlyList<int> costs, ExactCost? exactly, IReadOnlyList<bool> candidates)
     {
-        exact = Solver.CreateSolver(ExactSolver);
-        relaxed = Solver.CreateSolver(RelaxedSolver);
-        exact.SuppressOutput();
-        relaxed.SuppressOutput();
-        relaxed.SetSolverSpecificParametersAsString(RelaxedSettings);
-        exactShares = AddVariables(exact, costs, exactly, candidates);
-        relaxedShares = AddVariables(relaxed, costs, exactly, candidates);
-
-        exactCost = exact.MakeConstraint(0, double.PositiveInfinity);
-        for (int outlet = 0; outlet < costs.Count; outlet++)
-            if (exactShares[outlet] is { } share) exactCost.SetCoefficient(share, costs[outlet]);
+        this.costs = costs;
+        relaxed = new(RelaxedSolver, costs, exactly, candidates);
+        relaxed.Solver.SetSolverSpecificParametersAsString(RelaxedSettings);
+        exact = new(() => WriteDown(new(ExactSolver, costs, exactly, candidates)));
     }
 
     /// <summary>How many outlets all cuts together have: what a node of the search tree goes through.</summary>
@@ -60,28 +55,30 @@ internal sealed class HittingSetMaster : IDisposable
     public void Add(Cut cut)
     {
         Entries += cut.Outlets.Length;
-        AddRow(exact, exactShares, cut);
-        AddRow(relaxed, relaxedShares, cut);
+        cuts.Add(cut);
+        relaxed.Add(cut);
+        if (exact.IsValueCreated) exact.Value.Add(cut);
     }
 
     /// <summary>Shares of outlets, 0 to 1, that cost least while the shares of each cut sum to one; null when there are none.</summary>
     public (double[] Shares, double Cost)? Relax()
     {
-        if (relaxed.Solve() != Solver.ResultStatus.OPTIMAL) return null;
-        return ([.. relaxedShares.Select(share => share?.SolutionValue() ?? 0)], relaxed.Objective().Value());
+        if (relaxed.Solver.Solve() != Solver.ResultStatus.OPTIMAL) return null;
+        return ([.. relaxed.Shares.Select(share => share?.SolutionValue() ?? 0)], relaxed.Solver.Objective().Value());
     }
 
     /// <summary>
     /// Per outlet by how much, at least, the cost of the last relaxed answer rises with the whole of it instead of nothing; 0 for one of
     /// which there is something.
     /// </summary>
-    public double[] ReducedCosts() => [.. relaxedShares.Select(share => share?.ReducedCost() ?? 0)];
+    public double[] ReducedCosts() => [.. relaxed.Shares.Select(share => share?.ReducedCost() ?? 0)];
 
     /// <summary>Takes an outlet out of the choice for good.</summary>
     public void Exclude(int outlet)
     {
-        exactShares[outlet]?.SetUb(0);
-        relaxedShares[outlet]?.SetUb(0);
+        excluded.Add(outlet);
+        relaxed.Exclude(outlet);
+        if (exact.IsValueCreated) exact.Value.Exclude(outlet);
     }
 
     /// <summary>Whole outlets that cost least.</summary>
@@ -89,45 +86,31 @@ internal sealed class HittingSetMaster : IDisposable
     /// <param name="nodes">Nodes of the search tree after which to stop.</param>
     public MasterAnswer Solve(int? below, int nodes)
     {
-        if (below is { } cutoff) exactCost.SetUb(cutoff - 1);
-        exact.SetSolverSpecificParametersAsString(FormattableString.Invariant($"{Settings}\nlimits/totalnodes = {nodes}"));
-        Solver.ResultStatus status = exact.Solve();
-        long seen = status is Solver.ResultStatus.NOT_SOLVED or Solver.ResultStatus.ABNORMAL ? nodes : exact.Nodes();
+        (Solver solver, Variable?[] shares) = (exact.Value.Solver, exact.Value.Shares);
+        if (below is { } cutoff) exactCost!.SetUb(cutoff - 1);
+        solver.SetSolverSpecificParametersAsString(FormattableString.Invariant($"{Settings}\nlimits/totalnodes = {nodes}"));
+        Solver.ResultStatus status = solver.Solve();
+        long seen = status is Solver.ResultStatus.NOT_SOLVED or Solver.ResultStatus.ABNORMAL ? nodes : solver.Nodes();
         if (status == Solver.ResultStatus.INFEASIBLE) return new(null, double.PositiveInfinity, seen);
         if (status is not (Solver.ResultStatus.OPTIMAL or Solver.ResultStatus.FEASIBLE)) return new(null, 0, seen);
-        int[] chosen = [.. Enumerable.Range(0, exactShares.Length).Where(outlet => exactShares[outlet]?.SolutionValue() > Half)];
-        return new(chosen, exact.Objective().BestBound(), seen);
+        int[] chosen = [.. Enumerable.Range(0, shares.Length).Where(outlet => shares[outlet]?.SolutionValue() > Half)];
+        return new(chosen, solver.Objective().BestBound(), seen);
     }
 
     /// <inheritdoc/>
     public void Dispose()
     {
-        exact.Dispose();
+        if (exact.IsValueCreated) exact.Value.Dispose();
         relaxed.Dispose();
     }
 
-    private static Variable?[] AddVariables(Solver solver, IReadOnlyList<int> costs, ExactCost? exactly, IReadOnlyList<bool> candidates)
+    private CutModel WriteDown(CutModel model)
     {
-        Variable?[] shares = new Variable?[costs.Count];
-        Constraint? total = exactly is null ? null : solver.MakeConstraint(exactly.Total, exactly.Total);
-        bool isWhole = solver.IsMip();
-        for (int outlet = 0; outlet < shares.Length; outlet++)
-        {
-            if (!candidates[outlet]) continue;
-            Variable share = solver.MakeVar(0, 1, isWhole, FormattableString.Invariant($"outlet{outlet}"));
-            shares[outlet] = share;
-            solver.Objective().SetCoefficient(share, costs[outlet]);
-            total?.SetCoefficient(share, exactly!.Costs[outlet]);
-        }
-
-        solver.Objective().SetMinimization();
-        return shares;
-    }
-
-    private static void AddRow(Solver solver, Variable?[] shares, Cut cut)
-    {
-        Constraint row = solver.MakeConstraint(cut.Need, double.PositiveInfinity);
-        foreach (int outlet in cut.Outlets)
-            if (shares[outlet] is { } share) row.SetCoefficient(share, cut.WeightOf(outlet));
+        exactCost = model.Solver.MakeConstraint(0, double.PositiveInfinity);
+        for (int outlet = 0; outlet < costs.Count; outlet++)
+            if (model.Shares[outlet] is { } share) exactCost.SetCoefficient(share, costs[outlet]);
+        foreach (Cut cut in cuts) model.Add(cut);
+        foreach (int outlet in excluded) model.Exclude(outlet);
+        return model;
     }
 }

@@ -26,6 +26,6 @@ internal interface IPlacementGoal
     /// <param name="passing">The chosen outlets with the devices that pass frames on.</param>
     IReadOnlyList<int> OutletsThatMayHelp(NodeSet passing);
 
-    /// <summary>Whether an outlet can stand in for another one: it has power and hears whatever the other hears.</summary>
-    bool CanReplace(int outlet, int other);
+    /// <summary>The nodes that can stand in for an outlet: they have power where it has and hear whatever it hears.</summary>
+    NodeSet StandInsFor(int outlet);
 }

@@ -31,7 +31,18 @@ internal sealed class NodeSet
     public NodeSet Copy() => new([.. Words]);
 
     /// <summary>The nodes of this set that another one lacks.</summary>
-    public NodeSet Without(NodeSet other) => new([.. Words.Select((word, index) => word & ~other.Words[index])]);
+    public NodeSet Without(NodeSet other)
+    {
+        ulong[] left = [.. Words];
+        for (int word = 0; word < left.Length; word++) left[word] &= ~other.Words[word];
+        return new(left);
+    }
+
+    /// <summary>Takes out the nodes that another set lacks.</summary>
+    public void KeepOnly(NodeSet other)
+    {
+        for (int word = 0; word < Words.Length; word++) Words[word] &= other.Words[word];
+    }
 
     private static ulong Bit(int node) => 1UL << (node % BitsPerWord);
 }

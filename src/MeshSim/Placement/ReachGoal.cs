@@ -50,11 +50,7 @@ internal sealed class ReachGoal : IPlacementGoal
     }
 
     /// <inheritdoc/>
-    public bool CanReplace(int outlet, int other)
-    {
-        int node = Graph.Problem.NodeOf(outlet), otherNode = Graph.Problem.NodeOf(other);
-        return Graph.HearsAllOf(node, otherNode) && (!absent.Contains(node) || absent.Contains(otherNode));
-    }
+    public NodeSet StandInsFor(int outlet) => Graph.StandInsFor(Graph.Problem.NodeOf(outlet), absent);
 
     /// <summary>
     /// Cuts that a chosen set misses: for each device out of reach a series of cuts that share no outlet, once beginning beside

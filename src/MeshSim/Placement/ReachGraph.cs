@@ -76,7 +76,10 @@ internal sealed class ReachGraph
     public ReadOnlySpan<int> Neighbours(int node) => neighbours[node];
 
     /// <summary>Whether a node hears every node that another one hears, itself left aside.</summary>
-    public bool HearsAllOf(int node, int other) => (standIns[other] ??= StandInsOf(other)).Contains(node);
+    public bool HearsAllOf(int node, int other) => StandInsFor(other).Contains(node);
+
+    /// <summary>The nodes that hear every node that one hears, themselves left aside and that one among them, when some nodes are off.</summary>
+    public NodeSet StandInsFor(int node, NodeSet absent) => absent.Contains(node) ? StandInsFor(node) : StandInsFor(node).Without(absent);
 
     /// <summary>
     /// The fewest links from a source to each node when only some nodes pass frames on. A node that does not is reached but
@@ -105,12 +108,14 @@ internal sealed class ReachGraph
         }
     }
 
-    /// <summary>The nodes that hear every node that one hears, that one among them: for each node heard, itself and those that hear it.</summary>
-    private NodeSet StandInsOf(int node)
+    private NodeSet StandInsFor(int node) => standIns[node] ??= HearersOfAll(Neighbours(node));
+
+    /// <summary>The nodes that hear all of some nodes, themselves left aside.</summary>
+    private NodeSet HearersOfAll(ReadOnlySpan<int> nodes)
     {
         NodeSet all = new(Problem.NodeCount);
         Array.Fill(all.Words, ulong.MaxValue);
-        foreach (int heard in Neighbours(node))
+        foreach (int heard in nodes)
         {
             bool isIn = all.Contains(heard);
             ReadOnlySpan<ulong> hearing = Row(heard);

@@ -54,11 +54,7 @@ internal sealed class SurvivalGoal : IPlacementGoal
     public bool IsMet(NodeSet passing) => !Violations(passing).Any();
 
     /// <inheritdoc/>
-    public bool CanReplace(int outlet, int other)
-    {
-        int node = Graph.Problem.NodeOf(outlet), otherNode = Graph.Problem.NodeOf(other);
-        return Graph.HearsAllOf(node, otherNode) && (!absent.Contains(node) || absent.Contains(otherNode));
-    }
+    public NodeSet StandInsFor(int outlet) => Graph.StandInsFor(Graph.Problem.NodeOf(outlet), absent);
 
     /// <inheritdoc/>
     public IEnumerable<Cut> CutsMissedBy(NodeSet chosen)
