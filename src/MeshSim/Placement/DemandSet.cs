@@ -35,26 +35,36 @@ internal sealed class DemandSet
     /// <summary>The goals of what can be had.</summary>
     public IPlacementGoal[] Goals() => GoalsOf(Feasible, Graphs.Planned);
 
+    /// <summary>The goals of what can be had but for losses, of which only those of chosen outlets count.</summary>
+    public ReachGoal[] ReachGoals() => ReachGoalsOf(Feasible, Graphs.Planned, SurvivalsOf(Feasible));
+
     /// <summary>The goals of demands, those left out that are met anyway.</summary>
     /// <param name="demands">Demands that every outlet together meets. Everyday's is among them where one of its losses is.</param>
     /// <param name="graphOf">The links that count in each.</param>
     public static IPlacementGoal[] GoalsOf(IReadOnlyCollection<Demand> demands, Func<Demand, ReachGraph> graphOf)
     {
-        ImmutableArray<Demand> losses = [.. demands.Where(demand => demand.Lost is not null)];
-        Survivals? survivals = losses.IsEmpty ? null : new(losses);
-        List<IPlacementGoal> goals = [];
-        foreach (Demand demand in demands.Where(demand => demand.Lost is null))
-        {
-            ReachGoal goal = new(graphOf(demand), demand, demand.Situation == 0 ? survivals : null);
-            if (!goal.Devices.IsEmpty) goals.Add(goal);
-        }
-
-        if (survivals is null) return [.. goals];
-        NodeSet absent = losses[0].Absent.Copy();
-        absent.Remove(losses[0].Lost!.Value);
-        SurvivalGoal survival = new(graphOf(losses[0]), survivals, absent);
-        return survival.IsEmpty ? [.. goals] : [.. goals, survival];
+        Survivals? survivals = SurvivalsOf(demands);
+        ReachGoal[] goals = ReachGoalsOf(demands, graphOf, survivals);
+        if (survivals is null) return goals;
+        Demand loss = survivals.Losses[0];
+        NodeSet absent = loss.Absent.Copy();
+        absent.Remove(loss.Lost!.Value);
+        SurvivalGoal survival = new(graphOf(loss), survivals, absent);
+        return survival.IsEmpty ? goals : [.. goals, survival];
     }
+
+    private static Survivals? SurvivalsOf(IReadOnlyCollection<Demand> demands)
+    {
+        ImmutableArray<Demand> losses = [.. demands.Where(demand => demand.Lost is not null)];
+        return losses.IsEmpty ? null : new(losses);
+    }
+
+    private static ReachGoal[] ReachGoalsOf(IReadOnlyCollection<Demand> demands, Func<Demand, ReachGraph> graphOf, Survivals? survivals) =>
+    [
+        .. demands.Where(demand => demand.Lost is null)
+            .Select(demand => new ReachGoal(graphOf(demand), demand, demand.Situation == 0 ? survivals : null))
+            .Where(goal => !goal.Devices.IsEmpty),
+    ];
 
     /// <summary>What every outlet together does of each demand.</summary>
     private ImmutableArray<Demand> FeasibleOf(ImmutableArray<Demand> all)

@@ -22,8 +22,14 @@ public sealed record HubPlacement
     /// </summary>
     public required ImmutableArray<HubSite> Sites { get; init; }
 
-    /// <summary>Number of sites considered, where the hub is now included. Those not listed are no better than the last but the present one.</summary>
+    /// <summary>
+    /// Number of sites considered, where the hub is now included. Those not listed are no better than the last but the present one, unless they are
+    /// <see cref="Open"/>.
+    /// </summary>
     public required int SitesConsidered { get; init; }
+
+    /// <summary>The sites that might be better than the last one listed and were not worked out; null when there are none, as in any house.</summary>
+    public OpenSites? Open { get; init; }
 
     /// <summary>Number of outlets that are no sites because a state that is not counted switches them off.</summary>
     public required int OutletsSwitchedOff { get; init; }
@@ -108,4 +114,7 @@ public sealed record HubNetwork(
     /// devices that have power then are unserved.
     /// </summary>
     public ImmutableArray<string> DarkIn { get; init; } = [];
+
+    /// <summary>Searches that went into it, counted as in <see cref="WorkLimit.Searches"/>, and one for each node to set it up.</summary>
+    internal long Searches { get; init; }
 }

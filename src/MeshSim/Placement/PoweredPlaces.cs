@@ -34,6 +34,9 @@ internal sealed class PoweredPlaces
     /// <summary>Those that have power in the state planned for, when that is one of these states.</summary>
     public ImmutableArray<DeviceId> DarkEveryday { get; }
 
+    /// <summary>Number of nodes of the survey; 0 where there is none.</summary>
+    public int NodeCount => survey?.NodeCount ?? 0;
+
     /// <summary>All places of a coordinator, sorted by the states that leave it without power.</summary>
     /// <param name="home">The home.</param>
     /// <param name="network">One of its networks.</param>

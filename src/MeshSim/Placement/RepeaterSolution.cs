@@ -29,6 +29,9 @@ public sealed record RepeaterSolution
     /// <summary>Number of cuts that the proof rests on.</summary>
     public int Cuts { get; init; }
 
+    /// <summary>The work that went into it, but for bounds by trees.</summary>
+    internal WorkDone Work { get; init; }
+
     /// <summary>Whether it is proven that nothing cheaper will do.</summary>
     public bool IsProven => Cost == LowerBound;
 }

@@ -72,11 +72,15 @@ public static class RepeaterSolver
         CutPool pool = new();
         IPlacementGoal[] goals = demands.Goals();
         SearchResult least = Search(goals, costs, null, null, pool, knownBound, limit);
+        WorkDone work = least.Done;
         int[] outlets = least.Outlets ?? throw new InvalidOperationException("every outlet together does what can be done");
         if (outlets.Sum(outlet => costs[outlet]) > least.LowerBound) (outlets, least) = WithTrees(goals, costs, outlets, least.LowerBound, limit);
         int cost = outlets.Sum(outlet => costs[outlet]), cuts = pool.Cuts.Count;
         if (cost == least.LowerBound && outlets.Length > 0)
-            outlets = PickAmongLeast(goals, new NeededRoutes(demands.Feasible, demands.Graphs), costs, outlets, pool, limit);
+        {
+            (outlets, WorkDone forTies) = PickAmongLeast(goals, new NeededRoutes(demands.Feasible, demands.Graphs), costs, outlets, pool, limit);
+            work += forTies;
+        }
 
         return new()
         {
@@ -86,14 +90,30 @@ public static class RepeaterSolver
             Cost = cost,
             LowerBound = least.LowerBound,
             Cuts = cuts,
+            Work = work,
         };
     }
 
-    /// <summary>What doing what can be done costs at least.</summary>
-    internal static int Bound(DemandSet demands, int[] costs, WorkLimit limit)
+    /// <summary>
+    /// What doing what can be done costs at least, by one relaxed master over the cuts that choosing nothing misses. The losses of routers do not count,
+    /// so it is quick: for the many sites of a hub.
+    /// </summary>
+    /// <param name="demands">What is asked.</param>
+    /// <param name="costs">Per outlet what choosing it costs.</param>
+    /// <returns>The cost of the relaxed answer, and what it comes to in whole units.</returns>
+    internal static (double Relaxed, int Cost) Bound(DemandSet demands, int[] costs)
     {
+        CutPool pool = new();
+        using HittingSetMaster master = new(costs, null, [.. costs.Select(_ => true)]);
+        foreach (ReachGoal goal in demands.ReachGoals())
+        {
+            foreach (Cut cut in goal.CutsMissedBy(goal.Graph.NothingChosen()))
+                if (pool.Add(cut)) master.Add(cut);
+        }
+
         int unit = UnitOf(costs);
-        return unit * Search(demands.Goals(), [.. costs.Select(cost => cost / unit)], null, null, new(), 0, limit).LowerBound;
+        double relaxed = pool.Cuts.Count == 0 ? 0 : master.Relax()?.Cost ?? 0;
+        return (relaxed, unit * (int)Math.Ceiling((relaxed / unit) - CutSearch.SolverTolerance));
     }
 
     /// <summary>The least costly outlets that meet some goals, as far as the work goes.</summary>
@@ -131,11 +151,12 @@ public static class RepeaterSolver
         int Cost(int[] chosen) => chosen.Sum(outlet => costs[outlet]);
     }
 
-    private static int[] PickAmongLeast(IPlacementGoal[] all, NeededRoutes needed, int[] costs, int[] outlets, CutPool pool, WorkLimit limit)
+    private static (int[] Outlets, WorkDone Work) PickAmongLeast(IPlacementGoal[] all, NeededRoutes needed, int[] costs, int[] outlets, CutPool pool, WorkLimit limit)
     {
         int cost = outlets.Sum(outlet => costs[outlet]);
         int steps = needed.StepsReached(outlets);
         WorkLimit left = limit.ForTies();
+        WorkDone work = default;
         while (needed.Stronger(steps + 1) is { } stronger)
         {
             // Fewer links cut off no less, so the cuts found so far hold for stronger links too; not the other way round. Half of what is left each, so
@@ -143,12 +164,14 @@ public static class RepeaterSolver
             CutPool strongerPool = pool.Copy();
             SearchResult found = Search([.. all, .. stronger], costs, null, cost + 1, strongerPool, cost, left.SharedBy(2));
             left = left.Less(found.Done);
+            work += found.Done;
             if (found.Outlets is not { } better) break;
             (outlets, pool, steps) = (better, strongerPool, needed.StepsReached(better));
         }
 
         int[] places = [.. Enumerable.Range(0, costs.Length)];
-        return Search([.. all, .. needed.Stronger(steps)!], places, new(costs, cost), outlets.Sum(), pool, 0, left).Outlets ?? outlets;
+        SearchResult first = Search([.. all, .. needed.Stronger(steps)!], places, new(costs, cost), outlets.Sum(), pool, 0, left);
+        return (first.Outlets ?? outlets, work + first.Done);
     }
 
     private static void Refuse(ImmutableArray<Situation> situations, int ways)

@@ -10,14 +10,11 @@ internal sealed class SiteNetwork
 {
     private const int InPlace = -1;
 
-    private static readonly WorkLimit BoundOnly = new() { Rounds = 0, Relaxations = 20 };
-
     private readonly PlacementGoals goals;
     private readonly PlacementCosts costs;
-    private readonly WorkLimit limit;
     private readonly Dictionary<int, PoweredPlaces> places;
-    private readonly ConcurrentDictionary<int, HubNetwork> answers = [];
-    private readonly ConcurrentDictionary<int, SiteScore> bounds = [];
+    private readonly ConcurrentDictionary<(int Site, WorkLimit Limit), HubNetwork> answers = [];
+    private readonly ConcurrentDictionary<int, SiteBound> bounds = [];
 
     /// <summary>Surveys the network.</summary>
     /// <param name="home">The home.</param>
@@ -27,11 +24,10 @@ internal sealed class SiteNetwork
     /// <param name="held">States that must hold.</param>
     /// <param name="sites">The sites.</param>
     /// <param name="goals">What else is asked.</param>
-    /// <param name="limit">The work to put into each proof.</param>
     public SiteNetwork(
-        Home home, Network network, StateGraphs graphs, State? everyday, ImmutableArray<State> held, ImmutableArray<Outlet> sites, PlacementGoals goals, WorkLimit limit)
+        Home home, Network network, StateGraphs graphs, State? everyday, ImmutableArray<State> held, ImmutableArray<Outlet> sites, PlacementGoals goals)
     {
-        (this.goals, this.limit, costs, Name) = (goals, limit, home.Costs, network.Name);
+        (this.goals, costs, Name) = (goals, home.Costs, network.Name);
         places = PoweredPlaces.Of(home, network, graphs, everyday, held, sites).ToDictionary(place => place.Place ?? InPlace, place => place.Alike);
         Order = [.. home.DevicesOf(network).Select(device => device.Id)];
     }
@@ -41,48 +37,45 @@ internal sealed class SiteNetwork
 
     private ImmutableArray<DeviceId> Order { get; }
 
-    /// <summary>
-    /// Fewer devices than this cannot be out of reach or unserved, and with so few, it costs no less. Besides every day only those states
-    /// are looked at in which the coordinator has no power.
-    /// </summary>
+    /// <summary>Number of nodes: devices, and outlets that a repeater may take.</summary>
+    public int NodeCount => places.Values.Max(place => place.NodeCount);
+
+    /// <summary>So many devices are out of reach or unserved, and it costs no less.</summary>
     /// <param name="site">A site; null where the coordinator is now.</param>
-    public SiteScore BoundAt(int? site)
-    {
-        int key = site ?? InPlace;
-        if (answers.TryGetValue(key, out HubNetwork? answer)) return new(answer.OutOfReach.Length, answer.Unserved.Length, answer.LowerBound);
-        if (bounds.TryGetValue(key, out SiteScore known)) return known;
-        ImmutableArray<DeviceId> dark = places[key].Dark;
-        if (places[key].At(site) is not { } at) return bounds[key] = new(places[key].DarkEveryday.Length, dark.Length, 0);
-        DemandSet demands = new(at.Situations[..1], ways: 1);
-        int[] each = [.. at.CostsOf(costs)];
-        int bound = RepeaterSolver.Bound(demands, each, BoundOnly);
-        DeviceId[] outOfReach = [.. demands.Unservable.Select(device => at.Devices[device].Id)];
-        return bounds[key] = new(outOfReach.Length, outOfReach.Union(dark).Count(), bound);
-    }
+    public SiteBound BoundAt(int? site) => bounds.GetOrAdd(site ?? InPlace, _ => FindBound(site));
 
     /// <summary>What is needed at a site, as far as the work goes.</summary>
     /// <param name="site">A site; null where the coordinator is now.</param>
-    public HubNetwork Assess(int? site)
+    /// <param name="limit">The work to put into the proof.</param>
+    public HubNetwork Assess(int? site, WorkLimit limit) => answers.GetOrAdd((site ?? InPlace, limit), _ => Solve(site, limit));
+
+    private SiteBound FindBound(int? site)
     {
-        int key = site ?? InPlace;
-        if (answers.TryGetValue(key, out HubNetwork? answer)) return answer;
-        (ImmutableArray<DeviceId> dark, ImmutableArray<string> darkIn) = (places[key].Dark, places[key].DarkIn);
-        if (places[key].At(site) is not { } at)
-            return answers[key] = new(Name, [], [], InOrder(dark), places[key].DarkEveryday, null, 0, 0, 0) { DarkIn = darkIn };
+        PoweredPlaces alike = places[site ?? InPlace];
+        if (alike.At(site) is not { } at) return new(new(alike.DarkEveryday.Length, alike.Dark.Length, 0), 0);
+        DemandSet demands = new(at.Situations, goals.Ways);
+        (double relaxed, int cost) = RepeaterSolver.Bound(demands, [.. at.CostsOf(costs)]);
+        return new(new(demands.Unservable.Length, demands.Undone.Select(unmet => at.Devices[unmet.Device].Id).Union(alike.Dark).Count(), cost), relaxed);
+    }
+
+    private HubNetwork Solve(int? site, WorkLimit limit)
+    {
+        PoweredPlaces alike = places[site ?? InPlace];
+        if (alike.At(site) is not { } at) return new(Name, [], [], InOrder(alike.Dark), alike.DarkEveryday, null, 0, 0, 0) { DarkIn = alike.DarkIn };
         RepeaterSolution solution = RepeaterSolver.Solve(new DemandSet(at.Situations, goals.Ways), [.. at.CostsOf(costs)], limit);
-        IEnumerable<DeviceId> unserved = solution.Unservable.Concat(solution.Unmet.Select(unmet => unmet.Device)).Select(device => at.Devices[device].Id);
-        return answers[key] = new(
+        return new(
             Name,
             at.OutletsOf(solution.Outlets),
             [.. at.KeptOf(solution.Outlets).Select(device => device.Id)],
-            InOrder(unserved.Concat(dark)),
+            InOrder(solution.Undone.Select(unmet => at.Devices[unmet.Device].Id).Concat(alike.Dark)),
             InOrder(solution.Unservable.Select(device => at.Devices[device].Id)),
             Weakest(at.Situations[0], solution),
             solution.Cost,
             solution.LowerBound,
             solution.Cuts)
         {
-            DarkIn = darkIn,
+            DarkIn = alike.DarkIn,
+            Searches = at.Problem.NodeCount + solution.Work.Searches,
         };
     }
 

@@ -44,6 +44,9 @@ internal sealed class SiteSurvey
         }
     }
 
+    /// <summary>Number of nodes: devices, outlets, and devices that could be kept powered.</summary>
+    public int NodeCount => nodes.Count;
+
     /// <summary>The problem with the coordinator where it is.</summary>
     public RepeaterSurvey WithHubInPlace() => Survey(links => links.Problem);
 

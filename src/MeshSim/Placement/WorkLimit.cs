@@ -51,6 +51,12 @@ public sealed record WorkLimit
     /// </summary>
     public long FloorSize { get; init; } = 500_000;
 
+    /// <summary>
+    /// Nodes squared, summed over the sites of a hub, up to which each site has the work of a whole question. A house with a hundred sites has two
+    /// million, the floor of an apartment block six hundred: there all sites together have the work of one question, those first whose bounds promise most.
+    /// </summary>
+    public long SitesSize { get; init; } = 24_000_000;
+
     /// <summary>The work for one of several questions that have to make do together with the work for one.</summary>
     /// <param name="questions">How many there are, 1 or more.</param>
     public WorkLimit SharedBy(int questions)
@@ -85,4 +91,8 @@ public sealed record WorkLimit
 /// <param name="Relaxations">Relaxed masters.</param>
 /// <param name="Searches">Searches from one node to all others.</param>
 /// <param name="NodeEntries">Nodes of the search tree times entries of the cuts.</param>
-internal readonly record struct WorkDone(int Relaxations, long Searches, long NodeEntries);
+internal readonly record struct WorkDone(int Relaxations, long Searches, long NodeEntries)
+{
+    /// <summary>That of two searches.</summary>
+    public static WorkDone operator +(WorkDone a, WorkDone b) => new(a.Relaxations + b.Relaxations, a.Searches + b.Searches, a.NodeEntries + b.NodeEntries);
+}

@@ -22,19 +22,21 @@ public static class HubStudy
         PlacementGoals goals = options.Goals;
         ImmutableArray<State> held = goals.Held(home, options.State);
         ImmutableArray<Outlet> sites = HubSites.In(home, rooms, held);
-        HubAdvice advice = new(sites, [.. networks.Select(Survey)], home.Costs);
+        HubAdvice advice = new(sites, [.. networks.Select(Survey)], home.Costs, limit ?? new());
+        SiteRanking together = advice.Together();
         return new()
         {
             Networks = [.. networks.Select(network => network.Name)],
             Goals = goals,
             StatesHeld = [.. held.Select(state => state.Name)],
-            Sites = advice.Together(),
+            Sites = together.Best,
             SitesConsidered = advice.SiteCount,
+            Open = together.Open,
             OutletsSwitchedOff = HubSites.In(home, rooms, [.. home.States]).Length - sites.Length,
             Apart = advice.Apart(),
         };
 
         SiteNetwork Survey(Network network) =>
-            new(home, network, new StateGraphs(home, network, options.Model), options.State, held, sites, goals, limit ?? new());
+            new(home, network, new StateGraphs(home, network, options.Model), options.State, held, sites, goals);
     }
 }

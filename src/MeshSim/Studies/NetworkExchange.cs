@@ -51,6 +51,6 @@ internal sealed class NetworkExchange
     {
         Network same = changed.Networks.First(other => other.Name == network.Name);
         ImmutableArray<State> held = options.Goals.Held(changed, options.State);
-        return new SiteNetwork(changed, same, new StateGraphs(changed, same, options.Model), options.State, held, [], options.Goals, new()).Assess(null);
+        return new SiteNetwork(changed, same, new StateGraphs(changed, same, options.Model), options.State, held, [], options.Goals).Assess(null, new());
     }
 }
