@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using MeshSim.Devices;
 using MeshSim.Drawing.Symbols;
 using MeshSim.FloorPlans;
@@ -18,6 +19,9 @@ public sealed record SitePlan
 
     /// <summary>One line for each site.</summary>
     public required ImmutableArray<string> Lines { get; init; }
+
+    /// <summary>What words of the lines mean; empty where they speak for themselves.</summary>
+    public string Note { get; init; } = "";
 
     /// <summary>The numbered outlets.</summary>
     public required ImmutableArray<NumberedSite> Sites { get; init; }
@@ -40,7 +44,7 @@ public sealed record SitePlan
         {
             Title = $"repeaters of network {placement.Network}",
             Heading = count == 0 ? "No repeater recommended" : FormattableString.Invariant($"Add {count} repeater{(count == 1 ? "" : "s")}"),
-            Lines = [.. placement.Repeaters.Select((repeater, index) => FormattableString.Invariant($"{index + 1}  {repeater.Outlet.Id}, {Place(repeater.Outlet)}{ZoneOf(review, index)}"))],
+            Lines = [.. placement.Repeaters.Select((repeater, index) => Line(repeater.Outlet, index + 1, review))],
             Sites = [.. placement.Repeaters.Select((repeater, index) => new NumberedSite(index + 1, repeater.Outlet))],
             Zones = [.. review.Zones.Select((zone, index) => (index + 1, zone))],
         };
@@ -56,8 +60,13 @@ public sealed record SitePlan
         {
             Title = "sites of the hub",
             Heading = hub.Best.Outlet is { } best ? $"Move the hub to {best.Id}" : "Leave the hub where it is",
-            Lines = [.. hub.Sites.Select((site, index) => FormattableString.Invariant($"{index + 1}  {(site.Outlet is { } outlet ? outlet.Id.Value : "where it is now (C)")}: cost {site.Cost}{(site.Unserved > 0 ? FormattableString.Invariant($", {site.Unserved} unserved") : "")}"))],
-            Sites = [.. hub.Sites.Select((site, index) => (site, index)).Where(entry => entry.site.Outlet is not null).Select(entry => new NumberedSite(entry.index + 1, entry.site.Outlet!))],
+            Lines = [.. hub.Sites.Select((site, index) => Line(site, index + 1))],
+            Note = NoteOn(hub.Sites),
+            Sites =
+            [
+                .. hub.Sites.Select((site, index) => (site.Outlet, Number: index + 1))
+                    .Where(entry => entry.Outlet is not null).Select(entry => new NumberedSite(entry.Number, entry.Outlet!)),
+            ],
             Zones = review is null ? [] : [(1, review.Zone)],
             IsHub = true,
         };
@@ -67,8 +76,32 @@ public sealed record SitePlan
     public bool Shows(StoreyName storey) =>
         Sites.Any(site => site.Outlet.Storey == storey) || Zones.Any(entry => entry.Zone.Parts.Any(part => part.Storey == storey));
 
+    private static string Line(Outlet outlet, int number, PlacementReview review)
+    {
+        string zone = number > review.Zones.Length ? "" : $": zone\u00A0{Area(review.Zones[number - 1].AreaSquareMetres)}\u00A0m²";
+        return FormattableString.Invariant($"{number}  {outlet.Id}, {Place(outlet)}{zone}");
+    }
+
+    /// <summary>What a site costs and whom it leaves out, in the words of the columns of the table.</summary>
+    private static string Line(HubSite site, int number)
+    {
+        string where = site.Outlet?.Id.Value ?? "where it is now (C)";
+        int notAll = site.Unserved - site.OutOfReach;
+        return FormattableString.Invariant($"{number}  {where}: cost {site.Cost}")
+            + (site.IsProven ? "" : " or less")
+            + (site.OutOfReach > 0 ? FormattableString.Invariant($", {site.OutOfReach}\u00A0no\u00A0way") : "")
+            + (notAll > 0 ? FormattableString.Invariant($", {notAll}\u00A0not\u00A0all") : "");
+    }
+
+    private static string NoteOn(ImmutableArray<HubSite> sites)
+    {
+        string noWay = sites.Any(site => site.OutOfReach > 0) ? "no way: devices without one everyday, whatever is plugged in" : "";
+        string notAll = sites.Any(site => site.Unserved > site.OutOfReach) ? "not all: devices with a way, but not all that is asked" : "";
+        return noWay.Length > 0 && notAll.Length > 0 ? $"{noWay}; {notAll}" : noWay + notAll;
+    }
+
     private static string Place(Outlet outlet) => outlet.Room is { } room ? $"{room.Value} ({outlet.Storey.Value})" : outlet.Storey.Value;
 
-    private static string ZoneOf(PlacementReview review, int index) =>
-        index < review.Zones.Length ? FormattableString.Invariant($": zone\u00A0{review.Zones[index].AreaSquareMetres:0}\u00A0m²") : "";
+    /// <summary>As the sentences round it: tenths where whole square metres would say little.</summary>
+    private static string Area(double squareMetres) => squareMetres.ToString(squareMetres < 1 ? "0.0" : "0", CultureInfo.InvariantCulture);
 }

@@ -19,6 +19,7 @@ internal static class SiteColumn
     {
         yield return new HeadingRow(plan.Heading);
         foreach (ColumnRow row in Column.Listed([.. plan.Lines], ink, LongestList)) yield return row;
+        foreach (ColumnRow row in Note(plan.Note, ink)) yield return row;
 
         yield return new HeadingRow("Signs");
         yield return plan.IsHub ? new SignRow(Sign.Site, "site of the hub by rank") : new SignRow(Sign.Repeater, "recommended repeater");
@@ -41,6 +42,9 @@ internal static class SiteColumn
         string note = plan.IsHub
             ? "with the repeaters recommended for the first site"
             : "any outlet in a zone does as well as the site of that number, the others staying where they are";
-        foreach (string line in TextFlow.Lines(note, TextStyle.Body, SheetLayout.ColumnWidth, ink)) yield return new NoteRow(line, TextStyle.Body, Tone.Quiet);
+        foreach (ColumnRow row in Note(note, ink)) yield return row;
     }
+
+    private static IEnumerable<ColumnRow> Note(string text, Ink ink) =>
+        TextFlow.Lines(text, TextStyle.Body, SheetLayout.ColumnWidth, ink).Select(line => new NoteRow(line, TextStyle.Body, Tone.Quiet));
 }
