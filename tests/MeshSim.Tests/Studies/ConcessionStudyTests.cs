@@ -3,6 +3,8 @@ using MeshSim.Devices;
 using MeshSim.Dropouts;
 using MeshSim.Placement;
 using MeshSim.Placement.Concessions;
+using MeshSim.Quantities;
+using MeshSim.Radio;
 using MeshSim.Studies;
 using MeshSim.Tests.Mesh;
 using MeshSim.Tests.Placement;
@@ -66,8 +68,45 @@ public sealed class ConcessionStudyTests
         for (int seed = 0; seed < Homes; seed++)
         {
             ImmutableArray<Concession> concessions = Tell(HeldHomes.Of(seed), Goals).Concessions;
-            concessions.Select(concession => (concession.Unserved.Length, concession.Cost, concession.Kind)).Should().BeInAscendingOrder("seed {0}", seed);
+            concessions.Select(concession => (!concession.IsAdvisable, concession.Unserved.Length, concession.Cost, concession.Kind)).Should().BeInAscendingOrder("seed {0}", seed);
         }
+    }
+
+    [Fact]
+    public void A_margin_at_which_links_hold_too_seldom_is_not_advisable()
+    {
+        Dictionary<bool, int> met = [];
+        for (int seed = 0; seed < Homes; seed++)
+        {
+            foreach (Concession concession in Tell(HeldHomes.Of(seed), Goals).Concessions)
+            {
+                concession.IsAdvisable.Should().Be(concession.Availability is not { } share || share >= Infeasibility.LeastAvailability, "seed {0} {1}", seed, concession.Kind);
+                if (concession.Kind == ConcessionKind.LeastMargin) met[concession.IsAdvisable] = met.GetValueOrDefault(concession.IsAdvisable) + 1;
+            }
+        }
+
+        met.Keys.Should().BeEquivalentTo([true, false], "both must occur");
+    }
+
+    [Fact]
+    public void Fading_that_is_planned_for_asks_for_more_margin_before_it_is_advisable()
+    {
+        (int advisable, int refused) = (0, 0);
+        for (int seed = 0; seed < Homes; seed++)
+        {
+            Home home = HeldHomes.Of(seed), faded = home with { Parameters = home.Parameters with { Fading = Fading.Rayleigh } };
+            Decibels least = FadingMargin.Suzuki(faded.Parameters.Shadowing, Infeasibility.LeastAvailability);
+            least.Should().BeGreaterThan(FadingMargin.LogNormal(faded.Parameters.Shadowing, Infeasibility.LeastAvailability));
+            foreach (Concession concession in Tell(faded, Goals).Concessions.Where(concession => concession.DesignMargin is not null))
+            {
+                concession.Availability.Should().BeNull();
+                concession.IsAdvisable.Should().Be(concession.DesignMargin >= least, "seed {0} {1}", seed, concession.Kind);
+                if (concession.IsAdvisable) advisable++;
+                else refused++;
+            }
+        }
+
+        Math.Min(advisable, refused).Should().BePositive();
     }
 
     [Theory]

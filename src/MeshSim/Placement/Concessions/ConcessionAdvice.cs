@@ -77,12 +77,12 @@ internal sealed class ConcessionAdvice
     private IEnumerable<Concession> LessMargin(ImmutableArray<UnmetDemand> undone)
     {
         if (undone.IsEmpty) yield break;
-        Decibels margin = survey.Problem.DesignMargin;
+        Decibels margin = survey.Problem.DesignMargin, least = LeastAdvisable();
         if (margin >= ConcessionSearch.Less) yield return With(ConcessionKind.LessMargin, margin - ConcessionSearch.Less, search.WithMargin(margin - ConcessionSearch.Less));
-        if (search.WithLeastMargin(undone) is { } least) yield return With(ConcessionKind.LeastMargin, least.Margin, least.Solution);
+        if (search.WithLeastMargin(undone) is { } found) yield return With(ConcessionKind.LeastMargin, found.Margin, found.Solution);
 
         Concession With(ConcessionKind kind, Decibels less, RepeaterSolution solution) =>
-            Of(kind, solution, dark) with { DesignMargin = less, Availability = AvailabilityAt(less) };
+            Of(kind, solution, dark) with { DesignMargin = less, Availability = AvailabilityAt(less), IsAdvisable = less >= least };
     }
 
     private IEnumerable<Concession> MoreHops(ImmutableArray<UnmetDemand> undone)
@@ -111,6 +111,9 @@ internal sealed class ConcessionAdvice
         ];
         return [.. home.DevicesOf(network).Select(device => device.Id).Where(ids.Contains)];
     }
+
+    /// <summary>The design margin that the least availability would ask for, with the fading that is planned for.</summary>
+    private Decibels LeastAdvisable() => (home.ParametersOf(network) with { Availability = Infeasibility.LeastAvailability }).DesignMargin;
 
     private double? AvailabilityAt(Decibels margin)
     {

@@ -20,15 +20,22 @@ public sealed record Infeasibility
     public required ImmutableArray<Obstacle> Obstacles { get; init; }
 
     /// <summary>
-    /// What giving in on one point would change, each really solved, the best first: fewest devices left, then least cost, then the order of
-    /// <see cref="ConcessionKind"/>.
+    /// A margin at which a link holds in a smaller share of cases is none to plan with. Assumed; planning of television over the air calls
+    /// a place acceptable where 70 % of spots are served and good where 95 % are (from memory: ETSI TR 101 190).
+    /// </summary>
+    public const double LeastAvailability = 0.7;
+
+    /// <summary>
+    /// What giving in on one point would change, each really solved: those that are advisable first, then fewest devices left, then least
+    /// cost, then the order of <see cref="ConcessionKind"/>.
     /// </summary>
     public required ImmutableArray<Concession> Concessions { get; init; }
 
     /// <summary>The order in which concessions are told.</summary>
     internal static ImmutableArray<Concession> BestFirst(IEnumerable<Concession> concessions) =>
     [
-        .. concessions.OrderBy(concession => concession.Unserved.Length).ThenBy(concession => concession.Cost).ThenBy(concession => concession.Kind),
+        .. concessions.OrderByDescending(concession => concession.IsAdvisable)
+            .ThenBy(concession => concession.Unserved.Length).ThenBy(concession => concession.Cost).ThenBy(concession => concession.Kind),
     ];
 }
 
@@ -91,6 +98,9 @@ public sealed record Concession
 
     /// <summary>The share of cases in which a link of that margin holds; null where it stays or fading is planned for as well.</summary>
     public double? Availability { get; init; }
+
+    /// <summary>Whether links of that margin hold often enough to plan with, <see cref="Infeasibility.LeastAvailability"/>; true where it stays.</summary>
+    public bool IsAdvisable { get; init; } = true;
 
     /// <summary>The hop limit then; null where it stays.</summary>
     public int? HopLimit { get; init; }
