@@ -10,7 +10,7 @@ namespace MeshSim.Cli.Answers;
 /// <param name="Coverage">Links and routes.</param>
 /// <param name="Placement">The recommendation.</param>
 /// <param name="Review">How firm it stands.</param>
-/// <param name="Ladder">What each repeater buys; null when not asked.</param>
+/// <param name="Ladder">What each repeater buys; null when not asked, or where there is none to climb.</param>
 /// <param name="Infeasible">What stands in the way of the rest; null when all that is asked is had.</param>
 internal sealed record PlacedNetwork(
     NetworkCoverage Coverage, RepeaterPlacement Placement, PlacementReview Review, RepeaterLadder? Ladder, Infeasibility? Infeasible)

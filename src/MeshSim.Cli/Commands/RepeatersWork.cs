@@ -34,32 +34,35 @@ internal static class RepeatersWork
 
         staged.Write(terminal, parsed.GetValue(shape.Study.Json)
             ? JsonText.OfEach(answers.Select(answer => RepeatersJson.Of(answer.Coverage, answer.Placement, answer.Ladder, answer.Infeasible, answer.Review)))
-            : Text(answers, terminal.Width));
+            : Text(answers, rungs is not null, terminal.Width));
         shape.Apply.Write(
             parsed, parsed.GetRequiredValue(shape.Study.Home), () => FollowedAdvice.With(request.AsRead, answers.Select(answer => answer.Placement)), terminal);
         return answers.All(answer => answer.Placement.ServesAll) ? ExitCode.Done : ExitCode.GoalNotMet;
     }
 
     /// <summary>A section for each network; what was asked is said once, where it means something: a star has one way to each device and no choice.</summary>
-    private static string Text(List<PlacedNetwork> answers, int width)
+    private static string Text(List<PlacedNetwork> answers, bool climbs, int width)
     {
         PlacedNetwork? first = answers.Find(answer => answer.Coverage.Network.Radio.Topology == Topology.Mesh);
         return string.Join('\n', answers.Select(answer =>
-            Section(answer, answer == first ? $". {GoalWords.Asked(answer.Placement.Goals, answer.Placement.StatesHeld)}" : "", width)));
+            Section(answer, answer == first ? $". {GoalWords.Asked(answer.Placement.Goals, answer.Placement.StatesHeld)}" : "", width)
+            + (climbs ? "\n" + Ladder(answer, width) : "")));
     }
 
     private static string Section(PlacedNetwork answer, string asked, int width)
     {
-        (NetworkCoverage coverage, RepeaterPlacement placement, RepeaterLadder? ladder) = (answer.Coverage, answer.Placement, answer.Ladder);
+        (NetworkCoverage coverage, RepeaterPlacement placement) = (answer.Coverage, answer.Placement);
         string text = TextTable.Paragraph(RepeaterWords.Answer(coverage, placement), width)
             + TextTable.Paragraph(CoverageWords.Basis(coverage) + asked, width);
         if (!placement.Repeaters.IsEmpty) text += "\n" + TextTable.Render(RepeatersTable.Of(placement), width);
         if (!placement.KeptOn.IsEmpty) text += "\n" + TextTable.Render(KeptTable.Of(placement), width);
         text += Paragraphs(ReviewWords.Sites(placement, answer.Review), width);
         if (answer.Infeasible is { } infeasible) text += Giving(answer, infeasible, width);
-        text += Paragraphs(ReviewWords.Whole(answer.Review), width);
-        return ladder is null ? text : text + "\n" + TextTable.Render(LadderTable.Of(ladder), width);
+        return text + Paragraphs(ReviewWords.Whole(answer.Review), width);
     }
+
+    private static string Ladder(PlacedNetwork answer, int width) =>
+        answer.Ladder is { } ladder ? TextTable.Render(LadderTable.Of(ladder), width) : TextTable.Paragraph(RepeaterWords.NoLadder(answer.Coverage), width);
 
     private static string Paragraphs(IEnumerable<string> sentences, int width) => string.Concat(sentences.Select(sentence => "\n" + TextTable.Paragraph(sentence, width)));
 

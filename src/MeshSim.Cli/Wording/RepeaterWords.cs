@@ -40,6 +40,11 @@ internal static class RepeaterWords
         return string.Join(' ', left.Prepend(Answer(coverage, placement)));
     }
 
+    /// <summary>Why there is no ladder of repeaters.</summary>
+    public static string NoLadder(NetworkCoverage coverage) => coverage.Network.Radio.Topology == Topology.Star
+        ? "There is no ladder: in a network of one hop no device passes frames on, so it has no repeaters."
+        : $"There is no ladder: {coverage.Network.Coordinator} is off in state {coverage.State!.Name}.";
+
     /// <summary>Why a repeater is there, such as "for loft-climate; for roof-window-contact in bedtime or when landing-bulb is off".</summary>
     public static string Purpose(PlacedRepeater repeater)
     {

@@ -5,6 +5,7 @@ using MeshSim.Mesh;
 using MeshSim.Placement;
 using MeshSim.Propagation;
 using MeshSim.Propagation.Fields;
+using MeshSim.Radio;
 
 namespace MeshSim.Studies;
 
@@ -14,13 +15,15 @@ public static class LadderStudy
     /// <summary>Distance between the points at which the floor is asked, m: a step of a person who carries a device around.</summary>
     public const double FloorStepMetres = 0.5;
 
-    /// <summary>Climbs the ladder; null when the coordinator has no power.</summary>
+    /// <summary>Climbs the ladder; null when the coordinator has no power, and in a star, which has no repeaters.</summary>
     /// <param name="coverage">The network, with model and state.</param>
     /// <param name="most">The highest number of repeaters.</param>
     /// <param name="options">Height at which a device is carried around.</param>
     /// <param name="limit">The work to put into each proof.</param>
     public static RepeaterLadder? Run(NetworkCoverage coverage, int most, StudyOptions options, WorkLimit? limit = null)
     {
+        ArgumentNullException.ThrowIfNull(coverage);
+        if (coverage.Network.Radio.Topology == Topology.Star) return null;
         StateGraphs graphs = new(coverage.Home, coverage.Network, coverage.Model);
         if (graphs.In(coverage.State).Coordinator < 0) return null;
         RepeaterSurvey survey = RepeaterSurvey.Of(coverage.Home, coverage.Network, graphs, coverage.State, []);

@@ -127,6 +127,30 @@ public sealed class RepeatersWorkTests
     }
 
     [Fact]
+    public async Task A_network_of_one_hop_says_that_it_has_no_ladder()
+    {
+        string terrace = Path.Combine(Run.Root, "floorplans", "quay-terrace");
+        Run text = await Run.Of("repeaters", terrace, "--network", "remotes", "--draws", "0", "--ladder", "3");
+        Run json = await Run.Of("repeaters", terrace, "--network", "remotes", "--draws", "0", "--ladder", "3", "--json");
+
+        Run.InOneLine(text.Output).Should().EndWith("There is no ladder: in a network of one hop no device passes frames on, so it has no repeaters.")
+            .And.NotContain("Floor %");
+        json.Json.GetProperty("ladder").ValueKind.Should().Be(JsonValueKind.Null);
+    }
+
+    [Fact]
+    public async Task A_coordinator_that_is_off_is_said_to_be_in_the_way_of_a_ladder()
+    {
+        using TemporaryFolder folder = new();
+        foreach (string file in Directory.GetFiles(Run.LongHouse)) File.Copy(file, Path.Combine(folder.Path, Path.GetFileName(file)));
+        File.AppendAllText(Path.Combine(folder.Path, "home.yaml"), "\nstates: [ { state: dark, off: [stick] } ]\n");
+
+        Run run = await Run.Of("repeaters", folder.Path, "--state", "dark", "--ladder", "3");
+
+        run.Output.Should().EndWith("\nThere is no ladder: stick is off in state dark.\n");
+    }
+
+    [Fact]
     public async Task Json_of_the_ladder_begins_with_none_and_never_falls()
     {
         Run run = await Run.Of("repeaters", Run.LongHouse, "--ladder", "4", "--json");
