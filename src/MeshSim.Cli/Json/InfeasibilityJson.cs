@@ -34,6 +34,7 @@ internal sealed record ShortLinkJson(string From, string To, double ShortfallDb)
 internal sealed record ConcessionJson(
     ConcessionKind Kind,
     ImmutableArray<string> Doubled,
+    ImmutableArray<string> Beside,
     string? State,
     double? DesignMarginDb,
     double? Availability,
@@ -52,6 +53,7 @@ internal sealed record ConcessionJson(
     public static ConcessionJson Of(Concession concession) => new(
         concession.Kind,
         [.. concession.Doubled.Select(outlet => outlet.Value)],
+        [.. concession.Beside.Select(device => device.Value)],
         concession.State,
         concession.DesignMargin?.Value,
         concession.Availability,

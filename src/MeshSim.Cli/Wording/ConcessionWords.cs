@@ -13,7 +13,7 @@ internal static class ConcessionWords
     public static string Of(Concession concession, Decibels planned) => concession.Kind switch
     {
         ConcessionKind.OneWay => "one way instead of two",
-        ConcessionKind.TwoAtAnOutlet => $"two repeaters {(concession.Doubled.Length == 1 ? "" : "each ")}at {NameList.Short(concession.Doubled)}",
+        ConcessionKind.TwoAtAnOutlet => string.Join(" and ", TwoAtAnOutlet(concession)),
         ConcessionKind.WithoutState => $"{concession.State} need not hold",
         ConcessionKind.LessMargin or ConcessionKind.LeastMargin => Margin(concession, planned),
         ConcessionKind.MoreHops => $"one more hop ({Figures.Count(concession.HopLimit!.Value)}{(concession.IsBeyondRadio ? ": more than this radio allows" : "")})",
@@ -22,6 +22,13 @@ internal static class ConcessionWords
             : $"network {concession.Network} for {NameList.Short(concession.Moved)}",
         _ => throw new InvalidOperationException($"no such concession: {concession.Kind}"),
     };
+
+    private static IEnumerable<string> TwoAtAnOutlet(Concession concession)
+    {
+        if (!concession.Doubled.IsEmpty) yield return $"two repeaters {(concession.Doubled.Length == 1 ? "" : "each ")}at {NameList.Short(concession.Doubled)}";
+        if (!concession.Beside.IsEmpty)
+            yield return $"one more repeater {(concession.Beside.Length == 1 ? "in the outlet of" : "each in the outlets of")} {NameList.Short(concession.Beside)}";
+    }
 
     /// <summary>What stands in the way, a sentence each.</summary>
     public static IEnumerable<string> Obstacles(Infeasibility infeasibility)

@@ -34,10 +34,14 @@ public sealed record RepeaterSurvey(
     /// <param name="everyday">The state planned for; null when everything is on and every door closed. The coordinator has power.</param>
     /// <param name="held">States in which devices must be reached too. The coordinator has power in each.</param>
     /// <exception cref="ArgumentException">The coordinator has no power in one of the states.</exception>
-    public static RepeaterSurvey Of(Home home, Network network, StateGraphs graphs, State? everyday, ImmutableArray<State> held)
+    public static RepeaterSurvey Of(Home home, Network network, StateGraphs graphs, State? everyday, ImmutableArray<State> held) =>
+        Of(home, network, graphs, everyday, held, []);
+
+    /// <summary>The same with some outlets considered although a router of the network is plugged in there.</summary>
+    internal static RepeaterSurvey Of(Home home, Network network, StateGraphs graphs, State? everyday, ImmutableArray<State> held, ImmutableHashSet<OutletId> shared)
     {
         if (held.Prepend<State?>(everyday).Any(state => graphs.In(state).Coordinator < 0)) throw new ArgumentException("the coordinator must have power", nameof(graphs));
-        RepeaterSurvey survey = new SiteSurvey(home, network, graphs, everyday, held, []).WithHubInPlace();
+        RepeaterSurvey survey = new SiteSurvey(home, network, graphs, everyday, held, [], shared).WithHubInPlace();
         return survey with { Uncertainty = survey.UncertaintyIn(home, network, graphs.ModelIn(everyday)) };
     }
 

@@ -22,14 +22,16 @@ internal sealed class SiteSurvey
     /// <param name="everyday">The state planned for; null when everything is on and every door closed.</param>
     /// <param name="held">States in which devices must be reached too.</param>
     /// <param name="sites">Where the coordinator could go. Where it is put, it has power in each of the states.</param>
-    public SiteSurvey(Home home, Network network, StateGraphs graphs, State? everyday, ImmutableArray<State> held, ImmutableArray<Outlet> sites)
+    /// <param name="shared">The outlets that take a repeater although a router of the network is plugged in there.</param>
+    public SiteSurvey(
+        Home home, Network network, StateGraphs graphs, State? everyday, ImmutableArray<State> held, ImmutableArray<Outlet> sites, ImmutableHashSet<OutletId>? shared = null)
     {
         coordinator = network.Coordinator;
         State?[] states = [everyday, .. held];
         bool isStar = network.Radio.Topology == Topology.Star;
         nodes = new(
             [.. home.DevicesOf(network).Where(device => Array.Exists(states, state => HasPower(device, state)))],
-            isStar ? [] : [.. home.Outlets.Where(outlet => HasPower(outlet, everyday) && !IsTaken(home, network, outlet))],
+            isStar ? [] : [.. home.Outlets.Where(outlet => HasPower(outlet, everyday) && (shared?.Contains(outlet.Id) == true || !IsTaken(home, network, outlet)))],
             isStar ? [] : [.. home.DevicesOf(network).Where(device => device.Role == Role.Router && held.Any(state => CouldStayOn(device, state)))],
             sites);
         Dictionary<MeshGraph, SurveyedLinks> links = [];
@@ -75,8 +77,11 @@ internal sealed class SiteSurvey
         state.TurnsOff(device) && (device.Circuit is not { } circuit || !state.CircuitsOff.Contains(circuit));
 
     /// <summary>Whether a router of the network is plugged in there already: a second one at the same place would hear what the first hears.</summary>
-    private static bool IsTaken(Home home, Network network, Outlet outlet) => home.DevicesOf(network).Any(device =>
-        device.Role == Role.Router && (device.Storey, device.Point, device.HeightMetres) == (outlet.Storey, outlet.Point, outlet.HeightMetres));
+    private static bool IsTaken(Home home, Network network, Outlet outlet) => home.DevicesOf(network).Any(device => IsPluggedIn(device, outlet));
+
+    /// <summary>Whether a device is a router that takes an outlet.</summary>
+    public static bool IsPluggedIn(Device device, Outlet outlet) =>
+        device.Role == Role.Router && (device.Storey, device.Point, device.HeightMetres) == (outlet.Storey, outlet.Point, outlet.HeightMetres);
 
     /// <summary>Whether a device has power in a state. The coordinator's is taken for granted: at another place something else feeds it.</summary>
     private bool HasPower(Device device, State? state) => device.Id == coordinator || state?.TurnsOff(device) != true;

@@ -104,6 +104,23 @@ public sealed class RepeatersWorkTests
     }
 
     [Fact]
+    public async Task Once_applied_a_second_repeater_is_still_told_of_where_somebody_hangs_on_the_first()
+    {
+        using TemporaryFolder folder = new();
+        string applied = Path.Combine(folder.Path, "applied");
+        await Run.Of("repeaters", Run.LongHouse, "--draws", "0", "--apply", applied);
+
+        Run run = await Run.Of("repeaters", applied, "--draws", "0");
+
+        Run.InOneLine(run.Output).Should().Contain("one more repeater in the outlet of nobody 1 20 repeater-second-outlet").And.NotContain("two repeaters at second-outlet");
+        JsonElement two = (await Run.Of("repeaters", applied, "--draws", "0", "--json")).Json.GetProperty("infeasible").GetProperty("concessions").EnumerateArray()
+            .Should().ContainSingle(concession => concession.GetProperty("kind").GetString() == "two-at-an-outlet").Subject;
+        two.GetProperty("beside").EnumerateArray().Select(device => device.GetString()).Should().Equal("repeater-second-outlet");
+        two.GetProperty("doubled").GetArrayLength().Should().Be(0);
+        two.GetProperty("repeaters").GetInt32().Should().Be(1);
+    }
+
+    [Fact]
     public async Task Json_names_the_case_in_which_a_repeater_serves()
     {
         Run run = await Run.Of("repeaters", Run.SwitchedLamp, "--network", "plugs", "--json");

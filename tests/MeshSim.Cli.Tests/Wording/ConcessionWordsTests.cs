@@ -32,6 +32,15 @@ public sealed class ConcessionWordsTests
     }
 
     [Fact]
+    public void A_repeater_that_shares_the_outlet_of_a_router_is_not_called_two()
+    {
+        Concession beside = Sample(ConcessionKind.TwoAtAnOutlet) with { Doubled = [], Beside = [new("repeater-hall")] };
+        ConcessionWords.Of(beside, Planned).Should().Be("one more repeater in the outlet of repeater-hall");
+        ConcessionWords.Of(beside with { Doubled = [new("loft")], Beside = [new("a"), new("b")] }, Planned).Should().Be(
+            "two repeaters at loft and one more repeater each in the outlets of a, b");
+    }
+
+    [Fact]
     public void Hops_within_the_radio_come_without_a_warning_and_fading_without_a_share()
     {
         ConcessionWords.Of(Sample(ConcessionKind.MoreHops) with { IsBeyondRadio = false }, Planned).Should().Be("one more hop (5)");

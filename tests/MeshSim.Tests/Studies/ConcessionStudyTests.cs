@@ -6,6 +6,7 @@ using MeshSim.Placement.Concessions;
 using MeshSim.Quantities;
 using MeshSim.Radio;
 using MeshSim.Studies;
+using MeshSim.Studies.Sites;
 using MeshSim.Tests.Mesh;
 using MeshSim.Tests.Placement;
 using MeshSim.Tests.Radio;
@@ -57,6 +58,40 @@ public sealed class ConcessionStudyTests
             placement.Unserved.Should().NotContain(unserved => unserved.Case.IsRepeaterLost, "seed {0}", seed);
             told.Concessions.Where(concession => concession != two).Should().OnlyContain(concession => concession.Doubled.IsEmpty);
             offered++;
+        }
+
+        offered.Should().BeGreaterThan(Homes / 8);
+    }
+
+    [Fact]
+    public void Once_repeaters_are_plugged_in_one_more_beside_those_that_somebody_hangs_on_is_offered()
+    {
+        int offered = 0;
+        for (int seed = 0; seed < Homes; seed++)
+        {
+            Home home = HeldHomes.Of(seed);
+            Home applied = Applied(home, Place(home, home.Networks[0], Goals));
+            Infeasibility told = Tell(applied, Goals);
+            Concession? two = told.Concessions.FirstOrDefault(concession => concession.Kind == ConcessionKind.TwoAtAnOutlet);
+            string[] hungOn =
+            [
+                .. told.Obstacles.Select(obstacle => obstacle.Case.Lost).OfType<string>()
+                    .Where(lost => lost.StartsWith("repeater-", StringComparison.Ordinal)).Distinct().Order(StringComparer.Ordinal),
+            ];
+            (two?.Beside ?? []).Select(device => device.Value).Should().Equal(hungOn, "seed {0}", seed);
+            if (hungOn.Length == 0) continue;
+
+            // Another repeater in each of these outlets, and in each that takes two another outlet: that, and what it costs, is all.
+            RepeaterPlacement beside = Place(applied, applied.Networks[0], Goals) with { Repeaters = [.. two!.Beside.Select(InTheSameOutlet)], KeptOn = [] };
+            Home changed = WithSecondOutlets(Applied(applied, beside), home.Outlets.Where(outlet => two.Doubled.Contains(outlet.Id)));
+            RepeaterPlacement placement = Place(changed, changed.Networks[0], Goals);
+            placement.Cost.Should().Be(two.Cost - (two.Beside.Length * home.Costs.Repeater), "seed {0}", seed);
+            placement.Unserved.Select(unserved => unserved.Case.Lost).Should().NotContain(hungOn, "seed {0}", seed);
+            InOrder(applied, placement.Unserved).Should().Equal(two.Unserved, "seed {0}", seed);
+            offered++;
+
+            PlacedRepeater InTheSameOutlet(DeviceId device) =>
+                new() { Outlet = home.Outlets.First(outlet => device.Value == $"repeater-{outlet.Id}"), Serves = [], UplinkMargin = default, DownlinkMargin = default };
         }
 
         offered.Should().BeGreaterThan(Homes / 8);
@@ -180,6 +215,13 @@ public sealed class ConcessionStudyTests
     /// <summary>A second outlet at the same place, on the same circuit, beside some.</summary>
     private static Home WithSecondOutlets(Home home, IEnumerable<Outlet> outlets) =>
         home with { Outlets = [.. home.Outlets, .. outlets.Select(outlet => outlet with { Id = new($"{outlet.Id} too") })] };
+
+    /// <summary>The advice followed. What is plugged in stands in the open: in a random home a mounting of that name may cost something.</summary>
+    private static Home Applied(Home home, RepeaterPlacement placement)
+    {
+        Home applied = FollowedAdvice.With(home, [placement]);
+        return applied with { Devices = [.. applied.Devices.Select(device => device.Kind == "repeater" ? device with { Mounting = MeshSamples.Surface } : device)] };
+    }
 
     private static void Exchanged(Home home, Infeasibility told, Concession concession)
     {

@@ -11,6 +11,7 @@ internal sealed class ConcessionAdvice
 {
     private readonly Home home;
     private readonly Network network;
+    private readonly State? everyday;
     private readonly ImmutableArray<State> possible;
     private readonly ImmutableArray<State> dark;
     private readonly StateGraphs graphs;
@@ -27,11 +28,11 @@ internal sealed class ConcessionAdvice
     /// <param name="goals">What was asked.</param>
     public ConcessionAdvice(Home home, Network network, StateGraphs graphs, State? everyday, ImmutableArray<State> held, PlacementGoals goals)
     {
-        (this.home, this.network, this.graphs) = (home, network, graphs);
+        (this.home, this.network, this.graphs, this.everyday) = (home, network, graphs, everyday);
         possible = [.. held.Where(state => graphs.In(state).Coordinator >= 0)];
         dark = [.. held.Except(possible)];
         survey = RepeaterSurvey.Of(home, network, graphs, everyday, possible);
-        search = new(survey.Situations, goals.Ways, survey.CostsOf(home.Costs));
+        search = SearchOf(survey, goals.Ways);
         asked = search.AsAsked();
     }
 
@@ -47,7 +48,7 @@ internal sealed class ConcessionAdvice
             Network = network.Name,
             Devices = Unserved(asked, dark),
             Obstacles = [.. ObstacleFinder.Find(survey.Situations, named).Select(found => Named(found, names))],
-            Concessions = Infeasibility.BestFirst([.. OneWay(undone), .. TwoAtAnOutlet(), .. WithoutState(undone), .. LessMargin(undone), .. MoreHops(undone)]),
+            Concessions = Infeasibility.BestFirst([.. OneWay(undone), .. TwoAtAnOutlet(undone), .. WithoutState(undone), .. LessMargin(undone), .. MoreHops(undone)]),
         };
     }
 
@@ -56,14 +57,33 @@ internal sealed class ConcessionAdvice
         if (undone.Any(entry => entry.Lost is not null)) yield return Of(ConcessionKind.OneWay, search.OneWay(), dark);
     }
 
-    private IEnumerable<Concession> TwoAtAnOutlet()
+    /// <summary>
+    /// Two repeaters where somebody hangs on one, and one more where somebody hangs on a router that is plugged in, such as a repeater that
+    /// earlier advice put there.
+    /// </summary>
+    private IEnumerable<Concession> TwoAtAnOutlet(ImmutableArray<UnmetDemand> undone)
     {
-        if (search.HungOn(asked).IsEmpty) yield break;
-        RepeaterSolution solution = search.WithTwoAtAnOutlet(survey.Outlets.Length, asked);
-        yield return Of(ConcessionKind.TwoAtAnOutlet, solution, dark) with
+        Device[] hungOn = [.. undone.Select(entry => entry.Lost).OfType<int>().Distinct().Order().Select(survey.DeviceAt).OfType<Device>()];
+        ImmutableHashSet<OutletId> shared = [.. home.Outlets.Where(outlet => hungOn.Any(device => SiteSurvey.IsPluggedIn(device, outlet))).Select(outlet => outlet.Id)];
+        if (shared.IsEmpty && search.HungOn(asked).IsEmpty) yield break;
+
+        (RepeaterSurvey surveyed, ConcessionSearch searched, RepeaterSolution single) = (survey, search, asked);
+        if (!shared.IsEmpty)
         {
-            Doubled = [.. survey.OutletsOf(ConcessionSearch.Doubled(solution)).Select(outlet => outlet.Id)],
+            surveyed = RepeaterSurvey.Of(home, network, graphs, everyday, possible, shared);
+            searched = SearchOf(surveyed, search.Ways);
+            single = searched.AsAsked();
+        }
+
+        ImmutableArray<int> free = [.. Enumerable.Range(0, surveyed.Outlets.Length).Where(outlet => !shared.Contains(surveyed.Outlets[outlet].Id))];
+        RepeaterSolution solution = searched.WithTwoAtAnOutlet(free, single);
+        ImmutableArray<Outlet> chosen = surveyed.OutletsOf(solution.Outlets);
+        Concession two = Of(ConcessionKind.TwoAtAnOutlet, solution, dark, surveyed) with
+        {
+            Doubled = [.. surveyed.OutletsOf(ConcessionSearch.Doubled(solution)).Select(outlet => outlet.Id)],
+            Beside = [.. hungOn.Where(device => chosen.Any(outlet => SiteSurvey.IsPluggedIn(device, outlet))).Select(device => device.Id)],
         };
+        if (!two.Doubled.IsEmpty || !two.Beside.IsEmpty) yield return two;
     }
 
     private IEnumerable<Concession> WithoutState(ImmutableArray<UnmetDemand> undone)
@@ -92,12 +112,16 @@ internal sealed class ConcessionAdvice
         yield return Of(ConcessionKind.MoreHops, search.WithHopLimit(hops), dark) with { HopLimit = hops, IsBeyondRadio = hops > network.Radio.HopLimit };
     }
 
-    private Concession Of(ConcessionKind kind, RepeaterSolution solution, ImmutableArray<State> darkStates) => new()
+    private ConcessionSearch SearchOf(RepeaterSurvey surveyed, int ways) => new(surveyed.Situations, ways, surveyed.CostsOf(home.Costs));
+
+    private Concession Of(ConcessionKind kind, RepeaterSolution solution, ImmutableArray<State> darkStates) => Of(kind, solution, darkStates, survey);
+
+    private Concession Of(ConcessionKind kind, RepeaterSolution solution, ImmutableArray<State> darkStates, RepeaterSurvey surveyed) => new()
     {
         Kind = kind,
         Unserved = Unserved(solution, darkStates),
-        Repeaters = survey.OutletsOf(solution.Outlets).Length,
-        KeptOn = survey.KeptOf(solution.Outlets).Length,
+        Repeaters = surveyed.OutletsOf(solution.Outlets).Length,
+        KeptOn = surveyed.KeptOf(solution.Outlets).Length,
         Cost = solution.Cost,
         IsProven = solution.IsProven,
     };

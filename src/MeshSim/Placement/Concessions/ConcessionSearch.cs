@@ -34,16 +34,16 @@ internal sealed record ConcessionSearch(ImmutableArray<Situation> Situations, in
     public RepeaterSolution WithMargin(Decibels designMargin) => Under(Everyday.HopLimit, designMargin);
 
     /// <summary>
-    /// With room for two repeaters at every outlet. Where that costs no more only the outlets take two on which somebody hangs: they must
+    /// With room for two repeaters at some outlets. Where that costs no more only the outlets take two on which somebody hangs: they must
     /// whatever else is chosen.
     /// </summary>
-    /// <param name="outlets">The first so many choices are outlets.</param>
+    /// <param name="outlets">The choices that are outlets with room for two, in order.</param>
     /// <param name="asked">The answer to what was asked.</param>
     /// <returns>The least costly choice; an outlet that takes two is in it twice.</returns>
-    public RepeaterSolution WithTwoAtAnOutlet(int outlets, RepeaterSolution asked)
+    public RepeaterSolution WithTwoAtAnOutlet(ImmutableArray<int> outlets, RepeaterSolution asked)
     {
         ImmutableArray<int> hungOn = HungOn(asked);
-        RepeaterSolution anywhere = new TwinOutlets(Situations, Costs, [.. Enumerable.Range(0, outlets)]).Solve(Ways, Limit);
+        RepeaterSolution anywhere = new TwinOutlets(Situations, Costs, outlets).Solve(Ways, Limit);
         if (hungOn.SequenceEqual(Doubled(anywhere))) return anywhere;
         RepeaterSolution there = new TwinOutlets(Situations, Costs, hungOn).Solve(Ways, Limit);
         return there.Cost <= anywhere.Cost ? there with { LowerBound = anywhere.LowerBound } : anywhere;

@@ -62,7 +62,7 @@ public enum ConcessionKind
     /// <summary>One way to each device instead of two.</summary>
     OneWay,
 
-    /// <summary>Two repeaters at one outlet, in a double outlet or an adaptor: the loss of one leaves the other.</summary>
+    /// <summary>Two repeaters, or a repeater and a router, at one outlet, in a double outlet or an adaptor: the loss of one leaves the other.</summary>
     TwoAtAnOutlet,
 
     /// <summary>A state need not hold.</summary>
@@ -89,6 +89,9 @@ public sealed record Concession
 
     /// <summary>The outlets that take two repeaters, in the home's order; empty otherwise.</summary>
     public ImmutableArray<OutletId> Doubled { get; init; } = [];
+
+    /// <summary>The routers that share their outlet with a repeater, in the home's order; empty otherwise.</summary>
+    public ImmutableArray<DeviceId> Beside { get; init; } = [];
 
     /// <summary>The state given up; null otherwise.</summary>
     public string? State { get; init; }

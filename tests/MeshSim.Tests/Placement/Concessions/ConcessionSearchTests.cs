@@ -54,7 +54,7 @@ public sealed class ConcessionSearchTests
             ImmutableArray<int> outlets = [.. Enumerable.Range(0, sample.Everyday.OutletCount)];
             ConcessionSearch search = SearchOf(sample);
             RepeaterSolution asked = search.AsAsked();
-            RepeaterSolution solution = search.WithTwoAtAnOutlet(outlets.Length, asked);
+            RepeaterSolution solution = search.WithTwoAtAnOutlet(outlets, asked);
             ImmutableArray<int> hungOn = search.HungOn(asked), doubled = ConcessionSearch.Doubled(solution);
 
             ExhaustiveSurvival oracle = new(sample.WithTwins(outlets));
@@ -88,7 +88,7 @@ public sealed class ConcessionSearchTests
         ProblemSample house = new([true, false], OutletCount: 1, HopLimit: 5, ProblemSample.DefaultDesignMarginDb, margins);
         ConcessionSearch search = SearchOf(new([house, house], [[], [2]], Ways: 2));
 
-        RepeaterSolution asked = search.AsAsked(), solution = search.WithTwoAtAnOutlet(1, asked);
+        RepeaterSolution asked = search.AsAsked(), solution = search.WithTwoAtAnOutlet([0], asked);
         asked.Unmet.Should().Equal(new UnmetDemand(1, 1, null), new UnmetDemand(1, 0, 2));
         solution.Outlets.Should().Equal(0, 0);
         solution.Unmet.Should().Equal(new UnmetDemand(1, 1, null));
@@ -102,7 +102,7 @@ public sealed class ConcessionSearchTests
             SurvivalSample sample = SurvivalSample.Random(seed, isCoarse: seed % 2 == 0, ways: 2);
             ConcessionSearch search = SearchOf(sample);
             int[] asked = Without(search.AsAsked());
-            Without(search.WithTwoAtAnOutlet(sample.Everyday.OutletCount, search.AsAsked())).Should().BeSubsetOf(asked, "seed {0}", seed);
+            Without(search.WithTwoAtAnOutlet([.. Enumerable.Range(0, sample.Everyday.OutletCount)], search.AsAsked())).Should().BeSubsetOf(asked, "seed {0}", seed);
             Without(search.OneWay()).Should().BeSubsetOf(asked, "seed {0}", seed);
             Without(search.WithHopLimit(sample.Everyday.HopLimit + 1)).Should().BeSubsetOf(asked, "seed {0}", seed);
             Without(search.WithMargin(new Decibels(sample.Everyday.DesignMarginDb) - ConcessionSearch.Less)).Should().BeSubsetOf(asked, "seed {0}", seed);
