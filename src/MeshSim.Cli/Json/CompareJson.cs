@@ -44,8 +44,8 @@ internal sealed record HomeChangesJson(
 {
     /// <summary>The record of the changes.</summary>
     public static HomeChangesJson Of(HomeChanges changes) => new(
-        OutageJson.Names(changes.Added.Select(device => device.Id)),
-        OutageJson.Names(changes.Gone.Select(device => device.Id)),
+        JsonIds.Of(changes.Added.Select(device => device.Id)),
+        JsonIds.Of(changes.Gone.Select(device => device.Id)),
         changes.Moved,
         changes.Changed,
         [.. changes.OutletsAdded.Select(outlet => outlet.Id.Value)],
@@ -93,7 +93,7 @@ internal sealed record ReachSideJson(bool IsReached, ImmutableArray<string>? Rou
     /// <summary>The record of a reach; null when the device is not in the network.</summary>
     public static ReachSideJson? Of(DeviceReach? reach) => reach is null
         ? null
-        : new(reach.IsReached, reach.Route is { } route ? OutageJson.Names(route.Path) : null, reach.Route?.WeakestMargin.Value, reach.DisjointRoutes);
+        : new(reach.IsReached, reach.Route is { } route ? JsonIds.Of(route.Path) : null, reach.Route?.WeakestMargin.Value, reach.DisjointRoutes);
 }
 
 /// <summary>Who drops otherwise than before in one outage.</summary>
@@ -101,7 +101,7 @@ internal sealed record OutageChangeJson(OutageKind Kind, string Name, bool MustH
 {
     /// <summary>The record of an outage.</summary>
     public static OutageChangeJson Of(OutageChange outage) =>
-        new(outage.Kind, outage.Name, outage.MustHold, OutageJson.Names(outage.DropsNow), OutageJson.Names(outage.DropsNoLonger));
+        new(outage.Kind, outage.Name, outage.MustHold, JsonIds.Of(outage.DropsNow), JsonIds.Of(outage.DropsNoLonger));
 }
 
 /// <summary>How much of one room was covered, and is.</summary>

@@ -40,7 +40,7 @@ internal sealed record DeviceStandingJson(
     /// <summary>The record of a standing.</summary>
     public static DeviceStandingJson Of(DeviceStanding standing) => new(
         standing.IsReached,
-        standing.Reach?.Route is { } route ? OutageJson.Names(route.Path) : [],
+        standing.Reach?.Route is { } route ? JsonIds.Of(route.Path) : [],
         standing.Margin.Value,
         standing.Delivery,
         standing.Ways,

@@ -8,7 +8,7 @@ internal sealed record InfeasibilityJson(ImmutableArray<string> Devices, Immutab
 {
     /// <summary>The record of an answer.</summary>
     public static InfeasibilityJson Of(Infeasibility infeasibility) => new(
-        [.. infeasibility.Devices.Select(device => device.Value)],
+        JsonIds.Of(infeasibility.Devices),
         [.. infeasibility.Obstacles.Select(ObstacleJson.Of)],
         [.. infeasibility.Concessions.Select(ConcessionJson.Of)]);
 }
@@ -21,7 +21,7 @@ internal sealed record ObstacleJson(
     public static ObstacleJson Of(Obstacle obstacle) => new(
         obstacle.Case.State,
         obstacle.Case.Lost,
-        [.. obstacle.Devices.Select(device => device.Value)],
+        JsonIds.Of(obstacle.Devices),
         obstacle.Link is { } link ? new(link.From, link.To, link.Shortfall.Value) : null,
         obstacle.LinksThatWouldDo,
         obstacle.Hops);
@@ -53,7 +53,7 @@ internal sealed record ConcessionJson(
     public static ConcessionJson Of(Concession concession) => new(
         concession.Kind,
         [.. concession.Doubled.Select(outlet => outlet.Value)],
-        [.. concession.Beside.Select(device => device.Value)],
+        JsonIds.Of(concession.Beside),
         concession.State,
         concession.DesignMargin?.Value,
         concession.Availability,
@@ -61,8 +61,8 @@ internal sealed record ConcessionJson(
         concession.HopLimit,
         concession.IsBeyondRadio,
         concession.Network?.Value,
-        [.. concession.Moved.Select(device => device.Value)],
-        [.. concession.Unserved.Select(device => device.Value)],
+        JsonIds.Of(concession.Moved),
+        JsonIds.Of(concession.Unserved),
         concession.Repeaters,
         concession.KeptOn,
         concession.Cost,

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using MeshSim.Devices;
 using MeshSim.Mesh.Outages;
 using MeshSim.Mesh.Reliability;
 using MeshSim.Studies;
@@ -23,7 +22,7 @@ internal sealed record RehearsalJson(
         return new(
             coverage,
             !rehearsal.Broken.Any(),
-            OutageJson.Names(coverage.Devices.Where(reach => !reach.IsReached).Select(reach => reach.Device)),
+            JsonIds.Of(coverage.Devices.Where(reach => !reach.IsReached).Select(reach => reach.Device)),
             [.. OutageSummary.Of(rehearsal.Rehearsals).Select(OutageSummaryJson.Of)],
             [.. rehearsal.Rehearsals.Where(r => r.Outage.Kind != OutageKind.Pair || OutageSummary.Drops(r, rehearsal.Rehearsals)).Select(OutageJson.Of)],
             rehearsal.Chances.IsEmpty ? null : ChancesJson.Of(rehearsal));
@@ -54,14 +53,11 @@ internal sealed record OutageJson(
         rehearsal.Outage.Kind,
         rehearsal.Outage.Name,
         rehearsal.Outage.MustHold,
-        Names(rehearsal.Off),
-        Names(rehearsal.Dropped),
-        Names(rehearsal.LeftWithOneWay),
-        Names(rehearsal.Gained),
+        JsonIds.Of(rehearsal.Off),
+        JsonIds.Of(rehearsal.Dropped),
+        JsonIds.Of(rehearsal.LeftWithOneWay),
+        JsonIds.Of(rehearsal.Gained),
         [.. rehearsal.Changed.Select(RouteChangeJson.Of)]);
-
-    /// <summary>Ids as texts.</summary>
-    public static ImmutableArray<string> Names(IEnumerable<DeviceId> devices) => [.. devices.Select(id => id.Value)];
 }
 
 /// <summary>How the way of a device that stays reached changes.</summary>
@@ -77,7 +73,7 @@ internal sealed record RouteChangeJson(string Device, int HopsBefore, int HopsAf
         change.After.Etx,
         change.CommandBefore.P95Milliseconds,
         change.CommandAfter.P95Milliseconds,
-        OutageJson.Names(change.After.Path));
+        JsonIds.Of(change.After.Path));
 }
 
 /// <summary>How likely each device is connected.</summary>

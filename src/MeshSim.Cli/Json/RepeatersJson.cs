@@ -80,7 +80,7 @@ internal sealed record RepeaterJson(
             outlet.Point.YMetres,
             outlet.HeightMetres,
             outlet.IsAssumed,
-            [.. repeater.Serves.Select(id => id.Value)],
+            JsonIds.Of(repeater.Serves),
             [.. repeater.ServesWhen.Select(ServedCaseJson.Of)],
             repeater.UplinkMargin.Value,
             UncertaintyJson.Of(repeater.UplinkUncertainty),
@@ -93,7 +93,7 @@ internal sealed record RepeaterJson(
 internal sealed record ServedCaseJson(string? State, string? Lost, ImmutableArray<string> Devices)
 {
     /// <summary>The record of a case.</summary>
-    public static ServedCaseJson Of(ServedCase when) => new(when.Case.State, when.Case.Lost, [.. when.Devices.Select(id => id.Value)]);
+    public static ServedCaseJson Of(ServedCase when) => new(when.Case.State, when.Case.Lost, JsonIds.Of(when.Devices));
 }
 
 /// <summary>A mains device that stays powered when a state would turn it off.</summary>

@@ -44,8 +44,8 @@ internal sealed record NextBestJson(
     public static NextBestJson Of(NextBest next) => new(
         next.InItsPlace?.Id.Value,
         next.Spare?.Value,
-        [.. next.Repeaters.Select(outlet => outlet.Id.Value)],
-        [.. next.KeptOn.Select(id => id.Value)],
+        JsonIds.Of(next.Repeaters),
+        JsonIds.Of(next.KeptOn),
         next.CostChange,
         next.IsProven,
         [.. next.Fails.Select(UnservedJson.Of)]);
@@ -64,11 +64,11 @@ internal sealed record PessimisticJson(
     /// <summary>The record.</summary>
     public static PessimisticJson Of(PessimisticPlacement pessimistic) => new(
         pessimistic.IsSame,
-        [.. pessimistic.Repeaters.Select(outlet => outlet.Id.Value)],
-        [.. pessimistic.KeptOn.Select(id => id.Value)],
+        JsonIds.Of(pessimistic.Repeaters),
+        JsonIds.Of(pessimistic.KeptOn),
         pessimistic.CostChange,
         pessimistic.IsProven,
-        [.. pessimistic.LostAsRecommended.Select(id => id.Value)],
+        JsonIds.Of(pessimistic.LostAsRecommended),
         [.. pessimistic.Fails.Select(UnservedJson.Of)]);
 }
 

@@ -51,9 +51,9 @@ internal sealed record RouterJson(
             duty.Verdict,
             duty.Relays,
             duty.IsReached,
-            [.. duty.Carries.Select(id => id.Value)],
-            [.. duty.NeededBy.Select(id => id.Value)],
-            [.. duty.LeavesOneWay.Select(id => id.Value)],
+            JsonIds.Of(duty.Carries),
+            JsonIds.Of(duty.NeededBy),
+            JsonIds.Of(duty.LeavesOneWay),
             [.. duty.TakenBy.Select(outage => new OutageNameJson(outage.Kind, outage.Name))],
             [.. duty.MissedIn.Select(outage => new OutageNameJson(outage.Kind, outage.Name))]);
     }
@@ -76,7 +76,7 @@ internal sealed record NewRouterJson(
             device.Storey.Value,
             device.Room?.Value,
             router.SwitchedBy,
-            [.. router.Reached.Select(id => id.Value)],
-            [.. router.SecondWay.Select(id => id.Value)]);
+            JsonIds.Of(router.Reached),
+            JsonIds.Of(router.SecondWay));
     }
 }

@@ -51,7 +51,7 @@ internal sealed record ReachJson(
         Device device = coverage.Home.Devices.First(d => d.Id == reach.Device);
         Route? route = reach.Route;
         RouteCertainty? sure = route is null ? null : RouteCertainty.Of(coverage.Links, route);
-        ImmutableArray<string>? path = route is null ? null : [.. route.Path.Select(id => id.Value)];
+        ImmutableArray<string>? path = route is null ? null : JsonIds.Of(route.Path);
         return new(
             reach.Device.Value,
             device.Storey.Value,
@@ -69,7 +69,7 @@ internal sealed record ReachJson(
             reach.Command?.P95Milliseconds,
             reach.DisjointRoutes,
             reach.SecondRoute is { } second ? SecondRouteJson.Of(second) : null,
-            [.. reach.Needs.Select(id => id.Value)],
+            JsonIds.Of(reach.Needs),
             [.. reach.Parents.Select(parent => new ParentJson(parent.Parent.Value, parent.Margin.Value, parent.Etx, parent.Hops))],
             reach.NearestLink?.Other(reach.Device).Value,
             Shortfall.Of(coverage, reach)?.Value);
@@ -81,7 +81,7 @@ internal sealed record SecondRouteJson(ImmutableArray<string> Route, int Hops, d
 {
     /// <summary>The record of a route.</summary>
     public static SecondRouteJson Of(Route route) =>
-        new([.. route.Path.Select(id => id.Value)], route.Hops, route.WeakestMargin.Value, route.Delivery, route.Etx);
+        new(JsonIds.Of(route.Path), route.Hops, route.WeakestMargin.Value, route.Delivery, route.Etx);
 }
 
 /// <summary>A relay that a device could keep as its parent.</summary>
