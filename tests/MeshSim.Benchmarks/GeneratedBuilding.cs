@@ -33,6 +33,7 @@ public sealed class GeneratedBuilding
 
     private readonly Random random;
     private readonly int step;
+    private int walls;
 
     /// <summary>Cuts the building into rooms.</summary>
     /// <param name="size">How large.</param>
@@ -123,7 +124,6 @@ public sealed class GeneratedBuilding
     {
         ILookup<int, PlanPoint> byX = lines.SelectMany(line => new[] { line.A, line.B }).ToLookup(point => point.X);
         ILookup<int, PlanPoint> byY = lines.SelectMany(line => new[] { line.A, line.B }).ToLookup(point => point.Y);
-        int number = 0;
         for (int line = 0; line < lines.Count; line++)
         {
             (PlanPoint a, PlanPoint b) = lines[line];
@@ -135,7 +135,7 @@ public sealed class GeneratedBuilding
             PlanPoint[] joints = [.. along];
             for (int i = 0; i + 1 < joints.Length; i++)
             {
-                var wall = new Wall { Name = FormattableString.Invariant($"wall {number++}"), Start = joints[i], End = joints[i + 1], Construction = construction };
+                var wall = new Wall { Name = FormattableString.Invariant($"wall {walls++}"), Start = joints[i], End = joints[i + 1], Construction = construction };
                 bool hasDoor = !isOuter && wall.LengthMetres > 1.2 && random.Next(4) == 0;
                 yield return hasDoor ? wall with { Openings = [DoorOf(wall)] } : wall;
             }

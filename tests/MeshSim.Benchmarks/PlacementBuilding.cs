@@ -38,12 +38,16 @@ public static class PlacementBuilding
 {
     private const int HopLimit = 8, CircuitInverse = 8, SwitchInverse = 10;
     private const string Circuit = "ring";
+
+    /// <summary>How far a point on a wall is moved each way, 0.1 mm: 5 cm, so that a wall 10 cm on is not met in its place.</summary>
+    private const int AsideSteps = 500;
+
     private static readonly string[] Radios = ["ieee802154-2450", "g9959-eu-40k"];
 
     /// <summary>Makes the home.</summary>
     /// <param name="size">What is in it.</param>
     /// <param name="seed">Which of them.</param>
-    /// <param name="step">Inner walls lie on multiples of this, 0.1 mm; 1000 for a home that is written into a folder.</param>
+    /// <param name="step">Inner walls lie on multiples of this, 0.1 mm; 1000 for a home that is written into a folder, in which nothing lies on a wall.</param>
     public static Home Of(PlacementSize size, int seed, int step = 1)
     {
         GeneratedBuilding building = new(size.Size, isAngled: false, seed, step);
@@ -116,10 +120,24 @@ public static class PlacementBuilding
             };
         }
 
-        (StoreyName Storey, PlanPoint Point) Somewhere() =>
-        (
-            building.Plan.Storeys[random.Next(size.Size.Storeys)].Name,
-            PlanPoint.FromMetres(random.NextDouble() * size.Size.WidthMetres, random.NextDouble() * size.Size.DepthMetres));
+        (StoreyName Storey, PlanPoint Point) Somewhere()
+        {
+            Storey storey = building.Plan.Storeys[random.Next(size.Size.Storeys)];
+            PlanPoint point = PlanPoint.FromMetres(random.NextDouble() * size.Size.WidthMetres, random.NextDouble() * size.Size.DepthMetres);
+            return (storey.Name, step == 1 ? point : AsideOfWalls(storey, point, PlanPoint.FromMetres(size.Size.WidthMetres / 2, size.Size.DepthMetres / 2)));
+        }
+    }
+
+    /// <summary>
+    /// The point, or the next one towards the middle where it lies on a wall: a home folder refuses a point of which nobody can say in
+    /// which room it is.
+    /// </summary>
+    private static PlanPoint AsideOfWalls(Storey storey, PlanPoint point, PlanPoint middle)
+    {
+        PlanPoint aside = point;
+        for (int steps = AsideSteps; storey.DistanceMetresToNearestWall(aside) < Lattice.ToMetres(1); steps += AsideSteps)
+            aside = new(point.X + (point.X < middle.X ? steps : -steps), point.Y + (point.Y < middle.Y ? steps : -steps));
+        return aside;
     }
 
     private static DeviceId Id(int index) => new("device" + index.ToString("000", CultureInfo.InvariantCulture));
