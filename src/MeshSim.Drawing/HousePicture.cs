@@ -91,7 +91,10 @@ public static class HousePicture
             [
                 SheetPainter.Step(new PaperLayer(), sheet),
                 .. from storey in storeys from layer in OfStorey select SheetPainter.Step(layer, storey),
-                SheetPainter.Step(new HouseTitleLayer(), sheet), SheetPainter.Step(new StepsLayer(), sheet), SheetPainter.Step(new ScaleBarLayer(), sheet), SheetPainter.Step(new NorthLayer(), sheet),
+                SheetPainter.Step(new HouseTitleLayer(), sheet),
+                SheetPainter.Step(new StepsLayer(), sheet),
+                SheetPainter.Step(new ScaleBarLayer(), sheet),
+                SheetPainter.Step(new NorthLayer(), sheet),
             ],
             ink);
     }

@@ -72,7 +72,8 @@ public sealed class PlanSheetSet : IDisposable
         {
             if (choice.Tiles <= SheetChoice.MostTiles) continue;
             return FormattableString.Invariant(
-                $"storey \"{storey.Name}\" needs {choice.Tiles} sheets at 1:{choice.Scale} on {choice.Layout.Paper.Format}, more than {SheetChoice.MostTiles}; take a smaller scale or larger paper, or make a home folder of a part of the building");
+                $"storey \"{storey.Name}\" needs {choice.Tiles} sheets at 1:{choice.Scale} on {choice.Layout.Paper.Format}, more than {SheetChoice.MostTiles}; ")
+                + "take a smaller scale or larger paper, or make a home folder of a part of the building";
         }
 
         return null;

@@ -47,7 +47,10 @@ internal sealed class MapCommand : Command, IHasExample
     public PictureArguments Picture { get; } = new();
 
     /// <summary>All storeys of a network side by side.</summary>
-    public Option<bool> OneSheet { get; } = new("--one-sheet") { Description = "With --out: the storeys of each network side by side on a sheet of A4's proportions, further sheets only where one would not be legible" };
+    public Option<bool> OneSheet { get; } = new("--one-sheet")
+    {
+        Description = "With --out: the storeys of each network side by side on a sheet of A4's proportions, further sheets only where one would not be legible",
+    };
 
     /// <summary>The grid too.</summary>
     public Option<bool> Values { get; } = new("--values") { Description = "With --out: the margin at every point too, as CSV (storey,x,y,valueDb)" };

@@ -61,7 +61,15 @@ internal sealed record OutageJson(
 }
 
 /// <summary>How the way of a device that stays reached changes.</summary>
-internal sealed record RouteChangeJson(string Device, int HopsBefore, int HopsAfter, double EtxBefore, double EtxAfter, double CommandP95MillisecondsBefore, double CommandP95MillisecondsAfter, ImmutableArray<string> Route)
+internal sealed record RouteChangeJson(
+    string Device,
+    int HopsBefore,
+    int HopsAfter,
+    double EtxBefore,
+    double EtxAfter,
+    double CommandP95MillisecondsBefore,
+    double CommandP95MillisecondsAfter,
+    ImmutableArray<string> Route)
 {
     /// <summary>The record of a change.</summary>
     public static RouteChangeJson Of(RouteChange change) =>

@@ -18,13 +18,16 @@ internal static class AnswerChapter
         + $"{Html.Heading("What that leaves over")}{Unserved(content)}</div>\n"
         + tables.Write(Networks(content.Answers), "The networks of the home");
 
+    private static string ZoneOf(NetworkAnswer answer, int index) =>
+        index < answer.Review.Zones.Length ? $". {ZoneWords.Of(answer.Review.Zones[index])}" : "";
+
     private static string ToBuy(ReportContent content)
     {
         string[] places =
         [
             .. from answer in content.Answers
                from place in answer.Placement.Repeaters.Select((repeater, index) =>
-                   $"{answer.Placement.Network}: into {RepeaterWords.Where(repeater.Outlet)}, {RepeaterWords.Purpose(repeater)}{(index < answer.Review.Zones.Length ? $". {ZoneWords.Of(answer.Review.Zones[index])}" : "")}")
+                   $"{answer.Placement.Network}: into {RepeaterWords.Where(repeater.Outlet)}, {RepeaterWords.Purpose(repeater)}{ZoneOf(answer, index)}")
                select place,
         ];
         NetworkAnswer? mesh = content.Answers.FirstOrDefault(answer => answer.Coverage.Network.Radio.Topology == Topology.Mesh);

@@ -31,5 +31,6 @@ internal static class Html
     /// <param name="caption">Plain text.</param>
     /// <param name="kind">Its class in the style sheet.</param>
     public static string Figure(string picture, string caption, string kind) =>
-        $"<figure class=\"{kind}\">\n<div class=\"scroll\" tabindex=\"0\" role=\"group\" aria-label=\"{Text(caption)}\">\n{picture}</div>\n<figcaption>{Text(caption)}</figcaption>\n</figure>\n";
+        $"<figure class=\"{kind}\">\n<div class=\"scroll\" tabindex=\"0\" role=\"group\" aria-label=\"{Text(caption)}\">\n"
+        + $"{picture}</div>\n<figcaption>{Text(caption)}</figcaption>\n</figure>\n";
 }

@@ -64,8 +64,12 @@ internal sealed class NetworkChapter(ReportContent content, HtmlTables tables)
     private string Outages(NetworkAnswer answer) =>
         Html.Heading("States, switches, circuits and chance")
         + Html.Paragraph(OutageWords.Answer(answer.Rehearsal))
-        + (RehearsalTables.Costly(answer.Rehearsal).IsEmpty ? "" : tables.Write(RehearsalTables.Outages(answer.Rehearsal), $"{answer.Coverage.Network.Name}: what costs somebody something when it is off"))
-        + (answer.Rehearsal.Chances.IsEmpty ? "" : tables.Write(RehearsalTables.Chances(answer.Rehearsal), $"{answer.Coverage.Network.Name}: how often the less certain devices are connected"));
+        + (RehearsalTables.Costly(answer.Rehearsal).IsEmpty
+            ? ""
+            : tables.Write(RehearsalTables.Outages(answer.Rehearsal), $"{answer.Coverage.Network.Name}: what costs somebody something when it is off"))
+        + (answer.Rehearsal.Chances.IsEmpty
+            ? ""
+            : tables.Write(RehearsalTables.Chances(answer.Rehearsal), $"{answer.Coverage.Network.Name}: how often the less certain devices are connected"));
 
     private string Air(NetworkAnswer answer)
     {

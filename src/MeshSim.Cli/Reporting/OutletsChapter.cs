@@ -14,7 +14,8 @@ internal static class OutletsChapter
         int assumed = content.Home.Outlets.Count(outlet => outlet.IsAssumed);
         string origin = assumed == 0
             ? "These are the outlets that the home folder lists."
-            : $"{Figures.Counted(assumed, "outlet")} along the walls {(assumed == 1 ? "is" : "are")} assumed, because the home folder lists none. Where one is recommended, look whether there really is one.";
+            : $"{Figures.Counted(assumed, "outlet")} along the walls {(assumed == 1 ? "is" : "are")} assumed, because the home folder lists none. "
+                + "Where one is recommended, look whether there really is one.";
 
         // Nobody can check a list of outlets that are not there; of the assumed ones only those matter that are recommended.
         Home shown = content.Home with { Outlets = [.. content.Home.Outlets.Where(outlet => !outlet.IsAssumed || chosen.Contains(outlet.Id))] };

@@ -61,7 +61,11 @@ internal static class BandTables
                 Signed(device.Difference is { } d ? d.Mounting + d.Power + d.Sensitivity + d.Interference : null))),
         ])
     {
-        Notes = ["Each device at its place and in its mounting, as if it belonged to either network: hops to the coordinator, then the margin (dB) of its own link, the first on its way or the nearest that it has. Rest: mounting, power, what receivers need, Wi-Fi."],
+        Notes =
+        [
+            "Each device at its place and in its mounting, as if it belonged to either network: hops to the coordinator, then the margin (dB) of its "
+                + "own link, the first on its way or the nearest that it has. Rest: mounting, power, what receivers need, Wi-Fi.",
+        ],
     };
 
     private static ImmutableArray<string> Row(string name, BandDifference? difference) =>

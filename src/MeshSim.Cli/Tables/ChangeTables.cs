@@ -41,7 +41,11 @@ internal static class ChangeTables
                     $"{Ways(device.Before?.DisjointRoutes)} > {Ways(device.After?.DisjointRoutes)}")),
         ])
     {
-        Notes = ["dB: margin of the weakest link of the best way. Ways: ways that share no router, before > after. Not listed: devices whose way and margin are as before, and that have one way or several as before."],
+        Notes =
+        [
+            "dB: margin of the weakest link of the best way. Ways: ways that share no router, before > after. "
+                + "Not listed: devices whose way and margin are as before, and that have one way or several as before.",
+        ],
     };
 
     /// <summary>Outages in which somebody drops otherwise than before, the worse first.</summary>

@@ -50,7 +50,8 @@ internal static class ConcessionTable
     }
 
     private static string Unadvisable(Concession concession, Decibels planned) => FormattableString.Invariant(
-        $"Not advisable: {ConcessionWords.Of(concession, planned)} would leave out {LeftOut(concession)}, but below {Infeasibility.LeastAvailability * 100:0} % of cases a link is none to plan with.");
+        $"Not advisable: {ConcessionWords.Of(concession, planned)} would leave out {LeftOut(concession)}, ")
+        + FormattableString.Invariant($"but below {Infeasibility.LeastAvailability * 100:0} % of cases a link is none to plan with.");
 
     private static IEnumerable<string> Useless(IEnumerable<Concession> concessions, Decibels planned)
     {

@@ -56,7 +56,9 @@ internal static class RehearsalTables
             Notes =
             [
                 .. others == 0 ? ImmutableArray<string>.Empty : [$"{Figures.Counted(others, listed.Length == 0 ? "device" : "further device")} connected in at least 99.9 % of the draws."],
-                FormattableString.Invariant($"Chance: {options.Draws} draws of the shadowing of all links, seed {options.Seed}, correlation {options.Correlation} of links that share an end. A draw asks only that the links of some way work that day; a reliable way asks the design margin of each."),
+                FormattableString.Invariant(
+                    $"Chance: {options.Draws} draws of the shadowing of all links, seed {options.Seed}, correlation {options.Correlation} of links that share an end. ")
+                    + "A draw asks only that the links of some way work that day; a reliable way asks the design margin of each.",
             ],
         };
     }

@@ -13,10 +13,12 @@ internal static class BandWords
         (Network first, Network second) = (bands.First.Network, bands.Second.Network);
         string rooms = bands.Rooms.IsEmpty
             ? "The home has no rooms to compare."
-            : $"{first.Name} ({first.Carrier}) covers {Covered(bands, room => room.First)} whole, {second.Name} ({second.Carrier}) {Covered(bands, room => room.Second)}, of {Figures.Counted(bands.Rooms.Length, "room")}.";
+            : $"{first.Name} ({first.Carrier}) covers {Covered(bands, room => room.First)} whole, "
+                + $"{second.Name} ({second.Carrier}) {Covered(bands, room => room.Second)}, of {Figures.Counted(bands.Rooms.Length, "room")}.";
         string devices = bands.Devices.IsEmpty
             ? ""
-            : $" Of {Figures.Counted(bands.Devices.Length, "device")} at their places, {first.Name} would reach {Reached(bands, device => device.First)}, {second.Name} {Reached(bands, device => device.Second)}.";
+            : $" Of {Figures.Counted(bands.Devices.Length, "device")} at their places, {first.Name} would reach {Reached(bands, device => device.First)}, "
+                + $"{second.Name} {Reached(bands, device => device.Second)}.";
         return rooms + devices + Median(bands);
     }
 

@@ -51,7 +51,9 @@ internal static class CompareWords
         [
             .. before.Name == after.Name ? [] : ImmutableArray.Create($"The homes have different names: \"{before.Name}\" before, \"{after.Name}\" after."),
             .. comparison.Changes.Plan.IsEmpty ? [] : ImmutableArray.Create("The building itself is different, so margins differ by more than what was moved in it."),
-            .. storeys.Length == 0 ? [] : ImmutableArray.Create($"No map of the difference for {NameList.Spoken(storeys)}: there is no such storey on one side, or its points cannot be laid over each other."),
+            .. storeys.Length == 0
+                ? []
+                : ImmutableArray.Create($"No map of the difference for {NameList.Spoken(storeys)}: there is no such storey on one side, or its points cannot be laid over each other."),
             .. oneSided.Length == 0 ? [] : ImmutableArray.Create($"Not compared, because only one of the homes has it: {NameList.Spoken(oneSided)}."),
         ];
     }

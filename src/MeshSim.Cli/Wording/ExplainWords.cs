@@ -46,7 +46,8 @@ internal static class ExplainWords
         if (answer.IsAlarm) yield return "It is an alarm, as its name says. " + NothingForAlarms;
         if (!answer.Now.IsOn || IsCoordinator(answer)) yield break;
         if (answer.Now.IsReached && answer.Now.Outages.Drops.Length > 0) yield return $"Drops in: {AllOutages(answer.Now.Outages)}.";
-        if (answer.Elsewhere.Length > 0) yield return $"In the other networks of the home, at the same place: {string.Join("; ", answer.Elsewhere.Select(other => Elsewhere(answer, other)))}.";
+        if (answer.Elsewhere.Length > 0)
+            yield return $"In the other networks of the home, at the same place: {string.Join("; ", answer.Elsewhere.Select(other => Elsewhere(answer, other)))}.";
         if (!answer.IsAlarm && answer.Tried > 0 && answer.Fixes.IsEmpty) yield return $"No single change helps ({Figures.Counted(answer.Tried, "change")} tried).";
         if (!answer.Now.IsReached && !answer.CanBeReached) yield return NoNetwork(answer);
     }

@@ -36,11 +36,15 @@ internal static class FitWords
     public static string InWords(Finding finding) => finding switch
     {
         HiddenDevice hidden => string.Create(CultureInfo.InvariantCulture,
-            $"look at {hidden.Device}: all its {Figures.Counted(hidden.Pairs, "pair")} are low by {hidden.Loss.Value:0.0} ± {hidden.StandardError.Value:0.0} dB, both ways and whatever lies between. Likeliest reason: a metal box around it, or something metal right at its antenna."),
+            $"look at {hidden.Device}: all its {Figures.Counted(hidden.Pairs, "pair")} are low by {hidden.Loss.Value:0.0} ± {hidden.StandardError.Value:0.0} dB, both ways "
+            + $"and whatever lies between. Likeliest reason: a metal box around it, or something metal right at its antenna."),
         MovedDevice moved => string.Create(CultureInfo.InvariantCulture,
-            $"look at {moved.Device}: its {Figures.Counted(moved.Pairs, "pair")} fit another place, best ({moved.Likeliest.XMetres:0.0}, {moved.Likeliest.YMetres:0.0}) on {moved.Storey}. Likeliest reason: its position on the plan is wrong."),
+            $"look at {moved.Device}: its {Figures.Counted(moved.Pairs, "pair")} fit another place, best ({moved.Likeliest.XMetres:0.0}, {moved.Likeliest.YMetres:0.0}) "
+            + $"on {moved.Storey}. Likeliest reason: its position on the plan is wrong."),
         OtherElement other => string.Create(CultureInfo.InvariantCulture,
-            $"look at {other.Element} ({other.Construction}): the {Figures.Counted(other.Pairs, "pair")} through it lose {Math.Abs(other.Loss.Value):0.0} ± {other.StandardError.Value:0.0} dB {(other.Loss.Value > 0 ? "more" : "less")} than that. Likeliest reason: it is built of something else than the plan says{(other.Loss.Value > 0 ? ", or lined with foil or metal" : ", or an opening is missing on the plan")}."),
+            $"look at {other.Element} ({other.Construction}): the {Figures.Counted(other.Pairs, "pair")} through it lose "
+            + $"{Math.Abs(other.Loss.Value):0.0} ± {other.StandardError.Value:0.0} dB {(other.Loss.Value > 0 ? "more" : "less")} than that. "
+            + $"Likeliest reason: it is built of something else than the plan says, or {(other.Loss.Value > 0 ? "lined with foil or metal" : "an opening is missing on the plan")}."),
         _ => throw new ArgumentOutOfRangeException(nameof(finding), finding, "no such finding"),
     };
 
@@ -55,5 +59,6 @@ internal static class FitWords
     };
 
     private static string InWords(OddPath odd) => string.Create(CultureInfo.InvariantCulture,
-        $"One path alone that nothing explains: {odd.First} – {odd.Second}, {Math.Abs(odd.Excess.Value):0.0} dB too {(odd.Excess.Value < 0 ? "weak: something metal in just that way, or a reading gone wrong" : "strong: a door that stood open, a way round, or a reading gone wrong")}.");
+        $"One path alone that nothing explains: {odd.First} – {odd.Second}, {Math.Abs(odd.Excess.Value):0.0} dB too "
+        + $"{(odd.Excess.Value < 0 ? "weak: something metal in just that way" : "strong: a door that stood open, a way round")}, or a reading gone wrong.");
 }

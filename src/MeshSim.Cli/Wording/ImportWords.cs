@@ -15,7 +15,9 @@ internal static class ImportWords
     public static string Answer(ImportResult result, string folder)
     {
         Home home = result.Home!;
-        string leftOut = result.LeftOut.IsEmpty ? "nothing was left out" : $"{Figures.Counted(result.LeftOut.Length, "thing")} of the drawing {(result.LeftOut.Length == 1 ? "was" : "were")} left out, each with its reason above and in import.txt";
+        string leftOut = result.LeftOut.IsEmpty
+            ? "nothing was left out"
+            : $"{Figures.Counted(result.LeftOut.Length, "thing")} of the drawing {(result.LeftOut.Length == 1 ? "was" : "were")} left out, each with its reason above and in import.txt";
         return $"{home.Name} is in {folder}: {Figures.Counted(home.FloorPlan.Storeys.Length, "storey")}, "
             + $"{Figures.Counted(home.FloorPlan.Storeys.Sum(storey => storey.Rooms.Length), "room")}, "
             + $"{Figures.Counted(home.FloorPlan.Storeys.Sum(storey => storey.Walls.Length), "wall")}, "

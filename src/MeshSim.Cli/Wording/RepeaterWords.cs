@@ -15,7 +15,11 @@ internal static class RepeaterWords
         bool isStar = coverage.Network.Radio.Topology == Topology.Star;
         bool isNothing = placement.Repeaters.IsEmpty && placement.KeptOn.IsEmpty;
         if (CoverageWords.Unreached(coverage).IsEmpty && isNothing && placement.ServesAll)
-            return isStar ? $"No repeater is needed: every device reaches {coverage.Network.Coordinator} itself{ServedWords.States(placement, "nobody")}." : $"No repeater is needed: {ServedWords.Counts(coverage, placement, "")}.";
+        {
+            return isStar
+                ? $"No repeater is needed: every device reaches {coverage.Network.Coordinator} itself{ServedWords.States(placement, "nobody")}."
+                : $"No repeater is needed: {ServedWords.Counts(coverage, placement, "")}.";
+        }
 
         if (CoverageWords.IsCoordinatorOff(coverage)) return "No repeater helps.";
 

@@ -17,7 +17,8 @@ internal static class RoomWords
             _ => $"{room} is dark in {Figures.Percent(answer.Now.DarkShare)} % of its floor: there a battery device has too little margin",
         };
         string worst = double.IsFinite(answer.Now.Worst.Value)
-            ? FormattableString.Invariant($". The worst place is at {Place(answer.Now.WorstPlace)}, with a margin of {Figures.Decibels(answer.Now.Worst)} dB where {Figures.Decibels(answer.Coverage.DesignMargin)} dB are wanted.")
+            ? $". The worst place is at {Place(answer.Now.WorstPlace)}, with a margin of {Figures.Decibels(answer.Now.Worst)} dB "
+                + $"where {Figures.Decibels(answer.Coverage.DesignMargin)} dB are wanted."
             : CoverageWords.IsCoordinatorOff(answer.Coverage) ? $". Coordinator {answer.Coverage.Network.Coordinator} is off."
             : ". There is nobody whom it could speak to.";
         string reason = answer.Now.DarkShare > 0 ? ExplainWords.Dearest(answer.Budget) : "";

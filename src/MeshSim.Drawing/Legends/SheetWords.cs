@@ -21,7 +21,7 @@ internal sealed record SheetWords(string Title, string Subtitle, string Provenan
         Network network = coverage.Network;
         return new(
             $"{coverage.Home.Name}: network {map.Network}, storey {map.Storey}",
-            FormattableString.Invariant($"Margin of a battery device {HeightMetres(map.Margin.Grid, storey):0.##} m above the floor, {network.Carrier}, model {ModelNames.Of(coverage.Model)}"),
+            $"Margin of a {Receiver(map.Margin.Grid, storey)}, {network.Carrier}, model {ModelNames.Of(coverage.Model)}",
             ProvenanceOf(coverage, FormattableString.Invariant($"{network.Radio.Name} channel {network.Channel}"), map.Margin.Grid));
     }
 
@@ -48,7 +48,7 @@ internal sealed record SheetWords(string Title, string Subtitle, string Provenan
         (Network first, Network second) = (bands.First.Network, bands.Second.Network);
         return new(
             $"{bands.First.Home.Name}: {first.Name} against {second.Name}, storey {map.Storey}",
-            FormattableString.Invariant($"Margin at {first.Carrier} less margin at {second.Carrier}, battery device {HeightMetres(map.First.Grid, storey):0.##} m above the floor, model {ModelNames.Of(bands.First.Model)}"),
+            $"Margin at {first.Carrier} less margin at {second.Carrier}, {Receiver(map.First.Grid, storey)}, model {ModelNames.Of(bands.First.Model)}",
             ProvenanceOf(bands.First, FormattableString.Invariant($"{first.Radio.Name} channel {first.Channel} against {second.Radio.Name} channel {second.Channel}"), map.First.Grid));
     }
 
@@ -59,11 +59,12 @@ internal sealed record SheetWords(string Title, string Subtitle, string Provenan
         Network network = after.Network;
         return new(
             $"{after.Home.Name}: network {network.Name}, storey {map.Storey}, after less before",
-            FormattableString.Invariant($"Margin after the changes less margin before, battery device {HeightMetres(map.After.Grid, storey):0.##} m above the floor, {network.Carrier}, model {ModelNames.Of(after.Model)}"),
+            $"Margin after the changes less margin before, {Receiver(map.After.Grid, storey)}, {network.Carrier}, model {ModelNames.Of(after.Model)}",
             ProvenanceOf(after, FormattableString.Invariant($"{network.Radio.Name} channel {network.Channel}"), map.After.Grid));
     }
 
-    private static double HeightMetres(FieldGrid grid, Storey storey) => Lattice.ToMetres(grid.Z) - storey.ElevationMetres;
+    private static string Receiver(FieldGrid grid, Storey storey) =>
+        FormattableString.Invariant($"battery device {Lattice.ToMetres(grid.Z) - storey.ElevationMetres:0.##} m above the floor");
 
     private static string ProvenanceOf(NetworkCoverage coverage, string radios, FieldGrid grid)
     {

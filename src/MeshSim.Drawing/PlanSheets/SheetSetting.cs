@@ -43,7 +43,14 @@ internal static class SheetSetting
         while (key.Count > 0)
         {
             PlanSheetLayout layout = PlanSheetLayout.OfKeySheet(choice.Layout.Paper, width => title.HeightOf(width, ink));
-            sheets.Add(new() { Subject = subject, Storey = storey, Layout = layout, Title = title with { Storey = title.Storey + ", key", Scale = "" }, Key = KeyFlow.Fill(key, layout.Key) });
+            sheets.Add(new()
+            {
+                Subject = subject,
+                Storey = storey,
+                Layout = layout,
+                Title = title with { Storey = title.Storey + ", key", Scale = "" },
+                Key = KeyFlow.Fill(key, layout.Key),
+            });
         }
 
         return sheets.ToImmutable();

@@ -69,7 +69,8 @@ internal sealed class FitFileReader
         ];
         ImmutableArray<FittedParameter> offsets =
         [
-            .. map.Find("common offset") is { } common && ReadFigures(common, "the common offset", FittedKind.CommonOffset, "offset", CorrectionDb) is { } read ? [read] : Array.Empty<FittedParameter>(),
+            .. map.Find("common offset") is { } common
+                && ReadFigures(common, "the common offset", FittedKind.CommonOffset, "offset", CorrectionDb) is { } read ? [read] : Array.Empty<FittedParameter>(),
             .. ReadList(map, "offsets", FittedKind.Offset, "device", "offset", ids),
         ];
         int readings = map.WholeNumber("readings", Count) ?? 0;
@@ -130,11 +131,22 @@ internal sealed class FitFileReader
             ImmutableArray<YamlNode> items = node is YamlList list ? list.Items : [];
             rows.Add([.. items.Select(item => map.NumberOf(item, "a correlation", Correlation) ?? 0)]);
             if (items.Length != rows.Count)
-                problems.Error(node.Place, FormattableString.Invariant($"row {rows.Count} of the correlations has {items.Length} numbers"), FormattableString.Invariant($"it must have {rows.Count}; fit again"));
+            {
+                problems.Error(
+                    node.Place,
+                    FormattableString.Invariant($"row {rows.Count} of the correlations has {items.Length} numbers"),
+                    FormattableString.Invariant($"it must have {rows.Count}; fit again"));
+            }
         }
 
         if (rows.Count != Math.Max(0, parameters - 1) && !problems.HasErrorsIn(map.Place.File))
-            problems.Error(map.PlaceOf("correlations"), FormattableString.Invariant($"{rows.Count} rows of correlations for {parameters} parameters"), FormattableString.Invariant($"there must be {Math.Max(0, parameters - 1)}; fit again"));
+        {
+            problems.Error(
+                map.PlaceOf("correlations"),
+                FormattableString.Invariant($"{rows.Count} rows of correlations for {parameters} parameters"),
+                FormattableString.Invariant($"there must be {Math.Max(0, parameters - 1)}; fit again"));
+        }
+
         return rows.ToImmutable();
     }
 

@@ -43,7 +43,13 @@ internal static class NetworkReader
     {
         bool isBeside = map.Flag("usb3 beside");
         if (isBeside && radio is not null && !SharedHubNoise.DisturbedMegahertz.Contains(radio.FirstCarrier.Megahertz))
-            problems.Notice(map.PlaceOf("usb3 beside"), $"the radio {radio.Name} sends at {radio.FirstCarrier}, where no noise of USB 3 is assumed", FormattableString.Invariant($"only {SharedHubNoise.DisturbedMegahertz} is disturbed"));
+        {
+            problems.Notice(
+                map.PlaceOf("usb3 beside"),
+                $"the radio {radio.Name} sends at {radio.FirstCarrier}, where no noise of USB 3 is assumed",
+                FormattableString.Invariant($"only {SharedHubNoise.DisturbedMegahertz} is disturbed"));
+        }
+
         return isBeside;
     }
 

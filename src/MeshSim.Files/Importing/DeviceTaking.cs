@@ -118,7 +118,13 @@ internal sealed class DeviceTaking(IReadOnlyList<Network> networks, ImportFindin
     {
         if (rule.HeightMetres is null) findings.Remark($"devices and outlets without a stated height are taken to hang {UsualHeightMetres} m above the floor");
         if (rule.HeightMetres > storey.CeilingMetres)
-            findings.Problems.Error(rule.Place, FormattableString.Invariant($"the height {rule.HeightMetres} m lies above the ceiling of {KnownNames.Quote(storey.Name.Value)}"), FormattableString.Invariant($"at most {storey.CeilingMetres} m"));
+        {
+            findings.Problems.Error(
+                rule.Place,
+                FormattableString.Invariant($"the height {rule.HeightMetres} m lies above the ceiling of {KnownNames.Quote(storey.Name.Value)}"),
+                FormattableString.Invariant($"at most {storey.CeilingMetres} m"));
+        }
+
         return Math.Min(rule.HeightMetres ?? UsualHeightMetres, storey.CeilingMetres);
     }
 

@@ -48,7 +48,8 @@ internal sealed record SortedShapes(StoreyRule Storey)
         bool isText = shape.Text is not null;
         if (rule.Meaning == Meaning.Nothing) findings.Leave(shape, "it is marked as nothing");
         else if (rule.Meaning == Meaning.RoomName && !isText) findings.Leave(shape, "only a text names a room");
-        else if (isText && rule.Meaning is not (Meaning.Room or Meaning.RoomName)) findings.Leave(shape, $"a text is no {MappingReader.Meanings.First(word => word.Value == rule.Meaning).Key}");
+        else if (isText && rule.Meaning is not (Meaning.Room or Meaning.RoomName))
+            findings.Leave(shape, $"a text is no {MappingReader.Meanings.First(word => word.Value == rule.Meaning).Key}");
         else if (isText) Taken.Add(new(shape, rule with { Meaning = Meaning.RoomName }, shape.Text));
         else if (rule.Meaning is Meaning.Device or Meaning.Outlet or Meaning.Door or Meaning.Window) AddThing(shape, match);
         else Taken.Add(new(shape, rule, shape.OwnName));

@@ -28,7 +28,10 @@ internal sealed class StoreyAssembly(ImportMapping mapping, ImportOptions option
         StoreyDescription description = Describe(shapes, name, walls.Rooms(parts), parts);
         if (description.Rooms.IsEmpty && parts.Count == 0)
         {
-            findings.Problems.Error(shapes.Storey.Place, $"the storey {KnownNames.Quote(name.Value)} has neither walls nor rooms", "see what was left out, and say in a mapping file what its shapes are");
+            findings.Problems.Error(
+                shapes.Storey.Place,
+                $"the storey {KnownNames.Quote(name.Value)} has neither walls nor rooms",
+                "see what was left out, and say in a mapping file what its shapes are");
             return null;
         }
 

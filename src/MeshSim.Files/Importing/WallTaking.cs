@@ -13,6 +13,9 @@ namespace MeshSim.Files.Importing;
 /// <param name="findings">Takes what is to be said.</param>
 internal sealed class WallTaking(SortedShapes shapes, ImportOptions options, ImportFindings findings)
 {
+    /// <summary>What became of the short parts of faces.</summary>
+    private const string Caps = "parts of them no longer than a wall is thick were taken for ends and reveals";
+
     private readonly StoreyName storey = new(shapes.Storey.Name);
 
     /// <summary>The pieces of all walls, each between two joints.</summary>
@@ -33,7 +36,12 @@ internal sealed class WallTaking(SortedShapes shapes, ImportOptions options, Imp
         foreach (WallStretch lost in snapped.Lost) findings.Leave(lost.Shape.Place, Part(lost), "it is shorter than what is snapped together");
         List<WallPart> parts = PieceNoding.Cut(snapped.Walls, out int twice);
         if (snapped.Moved.Count > 0)
-            findings.Remark($"storey {storey}: {snapped.Moved.Count} ends of walls were moved to meet others, by {1000 * snapped.Moved.FarthestMetres:0.#} mm at most (tolerance {1000 * options.SnapMetres:0.#} mm)");
+        {
+            (double farthestMillimetres, double toleranceMillimetres) = (1000 * snapped.Moved.FarthestMetres, 1000 * options.SnapMetres);
+            findings.Remark(
+                $"storey {storey}: {snapped.Moved.Count} ends of walls were moved to meet others, by {farthestMillimetres:0.#} mm at most (tolerance {toleranceMillimetres:0.#} mm)");
+        }
+
         if (twice > 0) findings.Remark($"storey {storey}: {twice} pieces of wall are drawn more than once and were taken once");
         foreach (IGrouping<ConstructionName, WallPart> group in parts.GroupBy(part => part.Wall.Rule.Construction!.Value).OrderBy(group => group.Key.Value, StringComparer.Ordinal))
             findings.Take(storey, "pieces of wall", group.Key.Value, group.Count(), group.Sum(part => part.Start.DistanceMetresTo(part.End)));
@@ -65,9 +73,17 @@ internal sealed class WallTaking(SortedShapes shapes, ImportOptions options, Imp
     {
         PairedFaces paired = FacePairing.Pair(faces);
         foreach (WallStretch single in paired.Single)
-            findings.Leave(single.Shape.Place, Part(single), FormattableString.Invariant($"it is drawn as a face of a wall, and within {single.Rule.ThickestMetres:0.##} m there is no second face to go with it"));
+        {
+            findings.Leave(
+                single.Shape.Place,
+                Part(single),
+                FormattableString.Invariant($"it is drawn as a face of a wall, and within {single.Rule.ThickestMetres:0.##} m there is no second face to go with it"));
+        }
+
         if (faces.Count == 0) return [];
-        findings.Remark($"storey {storey}: {faces.Count} faces of walls gave {paired.Centres.Count} centre lines, {1000 * paired.Centres.Select(wall => wall.ThicknessMetres!.Value).DefaultIfEmpty().Min():0} to {1000 * paired.Centres.Select(wall => wall.ThicknessMetres!.Value).DefaultIfEmpty().Max():0} mm thick; {paired.Caps} parts of them no longer than a wall is thick were taken for ends and reveals");
+        double[] millimetres = [.. paired.Centres.Select(wall => 1000 * wall.ThicknessMetres!.Value).DefaultIfEmpty()];
+        findings.Remark(
+            $"storey {storey}: {faces.Count} faces of walls gave {paired.Centres.Count} centre lines, {millimetres.Min():0} to {millimetres.Max():0} mm thick; {paired.Caps} {Caps}");
         return [.. paired.Centres.Select(OfThickness).OfType<WallStretch>()];
     }
 
@@ -85,11 +101,23 @@ internal sealed class WallTaking(SortedShapes shapes, ImportOptions options, Imp
     {
         EnclosedRooms found = RoomFinding.Find(parts);
         foreach (ImmutableArray<PlanPoint> small in found.Small)
-            findings.Leave(shapes.Storey.Place, $"the space at {small[0]} between walls", FormattableString.Invariant($"it is smaller than {RoomFinding.SmallestSquareMetres} m², too small for a room"));
+        {
+            findings.Leave(
+                shapes.Storey.Place,
+                $"the space at {small[0]} between walls",
+                FormattableString.Invariant($"it is smaller than {RoomFinding.SmallestSquareMetres} m², too small for a room"));
+        }
+
         foreach (ImmutableArray<PlanPoint> holed in found.Holed)
             findings.Leave(shapes.Storey.Place, $"the room at {holed[0]}", "it goes around something; draw a wall that joins the island to an outer wall");
         foreach (WallPart end in found.FreeEnds)
-            findings.Problems.Notice(end.Wall.Shape.Place, $"{end.Wall.Shape.What}: the wall ends free at {end.End}", "if it should meet another, lengthen it in the drawing or raise the snapping tolerance");
+        {
+            findings.Problems.Notice(
+                end.Wall.Shape.Place,
+                $"{end.Wall.Shape.What}: the wall ends free at {end.End}",
+                "if it should meet another, lengthen it in the drawing or raise the snapping tolerance");
+        }
+
         return found.Rooms;
     }
 
@@ -101,7 +129,8 @@ internal sealed class WallTaking(SortedShapes shapes, ImportOptions options, Imp
             PlanPoint at = PieceNoding.PointOf(text.Shape.Middle);
             int[] around = [.. Enumerable.Range(0, rooms.Length).Where(i => new Polygon(rooms[i]).Contains(at)).OrderBy(i => Int128.Abs(new Polygon(rooms[i]).TwiceSignedArea))];
             if (around.Length == 0) findings.Leave(text.Shape, $"at {at} there is no room to name {Diagnostics.KnownNames.Quote(text.Name!)}");
-            else if (names[around[0]] is { } taken) findings.Leave(text.Shape, $"the room is called {Diagnostics.KnownNames.Quote(taken)} already, and no closed line of walls parts the two");
+            else if (names[around[0]] is { } taken)
+                findings.Leave(text.Shape, $"the room is called {Diagnostics.KnownNames.Quote(taken)} already, and no closed line of walls parts the two");
             else names[around[0]] = text.Name;
         }
 

@@ -156,7 +156,13 @@ internal sealed class CsvTable
             if (isKnown && columns.TryAdd(column!, i)) continue;
             isUsable = false;
             if (isKnown) problems.Error(header.PlaceAt(i), $"the column {KnownNames.Quote(name)} is there twice", "keep one");
-            else problems.Error(header.PlaceAt(i), $"unknown column {KnownNames.Quote(name)}", KnownNames.Help(name, known, "columns") + $" (else say in {HomeFileNames.Columns} what it is)");
+            else
+            {
+                problems.Error(
+                    header.PlaceAt(i),
+                    $"unknown column {KnownNames.Quote(name)}",
+                    KnownNames.Help(name, known, "columns") + $" (else say in {HomeFileNames.Columns} what it is)");
+            }
         }
 
         foreach (string name in required.Where(name => !columns.ContainsKey(name)))

@@ -90,7 +90,13 @@ internal sealed class RowReader(CsvRow row, DiagnosticList problems)
         if (row.Table.Separator == ',' || text.Count(',') != 1 || text.Contains('.', StringComparison.Ordinal)) return null;
         if (NumberText.Parse(text.Replace(',', '.')) is not { } number) return null;
         if (!row.Table.HasDecimalCommas)
-            problems.Notice(PlaceOf(column), FormattableString.Invariant($"{KnownNames.Quote(text)} has a decimal comma and is read as {number}"), "so is every such number of this file, whose fields are not separated by commas");
+        {
+            problems.Notice(
+                PlaceOf(column),
+                FormattableString.Invariant($"{KnownNames.Quote(text)} has a decimal comma and is read as {number}"),
+                "so is every such number of this file, whose fields are not separated by commas");
+        }
+
         row.Table.HasDecimalCommas = true;
         return number;
     }

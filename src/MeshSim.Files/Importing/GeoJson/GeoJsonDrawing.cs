@@ -46,7 +46,9 @@ internal sealed class GeoJsonDrawing
         {
             int line = (int)(exception.LineNumber ?? 0), start = file.StartOfLine(line + 1);
             problems.Error(
-                file.PlaceOf((int)Math.Min(file.Bytes.Length, start + (exception.BytePositionInLine ?? 0))), "this is not well-formed JSON", "look at the brackets, quotes and commas here and just above");
+                file.PlaceOf((int)Math.Min(file.Bytes.Length, start + (exception.BytePositionInLine ?? 0))),
+                "this is not well-formed JSON",
+                "look at the brackets, quotes and commas here and just above");
             return null;
         }
     }
@@ -90,7 +92,8 @@ internal sealed class GeoJsonDrawing
             return null;
         }
 
-        bool isText = geometry is Point && names.Layers.Any(layer => layer.Contains("name", StringComparison.OrdinalIgnoreCase) || layer.Contains("room", StringComparison.OrdinalIgnoreCase));
+        bool isText = geometry is Point
+            && names.Layers.Any(layer => layer.Contains("name", StringComparison.OrdinalIgnoreCase) || layer.Contains("room", StringComparison.OrdinalIgnoreCase));
         return new() { Place = place, What = what, Names = names, Lines = lines, Text = isText ? names.Title ?? names.Id : null };
     }
 
@@ -118,7 +121,11 @@ internal sealed class GeoJsonDrawing
         return new()
         {
             Layers = [.. new[] { Text(properties, "storey"), Text(properties, "level"), Text(properties, "layer") }.OfType<string>()],
-            Classes = [.. (Text(properties, "class") ?? "").Split(' ', StringSplitOptions.RemoveEmptyEntries), .. new[] { Text(properties, "type"), Text(properties, "power") }.OfType<string>()],
+            Classes =
+            [
+                .. (Text(properties, "class") ?? "").Split(' ', StringSplitOptions.RemoveEmptyEntries),
+                .. new[] { Text(properties, "type"), Text(properties, "power") }.OfType<string>(),
+            ],
             Id = Text(properties, "id") ?? Text(feature, "id"),
             Title = Text(properties, "name"),
         };

@@ -119,7 +119,12 @@ internal sealed class MappingReader
         };
         return meaning switch
         {
-            Meaning.Wall => rule with { AreFaces = FacesOf(map), ByThickness = ThicknessesOf(map), ThickestMetres = map.Number("thickest", ThicknessMetres) ?? TakeRule.DefaultThickestMetres },
+            Meaning.Wall => rule with
+            {
+                AreFaces = FacesOf(map),
+                ByThickness = ThicknessesOf(map),
+                ThickestMetres = map.Number("thickest", ThicknessMetres) ?? TakeRule.DefaultThickestMetres,
+            },
             Meaning.Door or Meaning.Window => rule with { IsOpen = map.Flag("open") },
             Meaning.Device or Meaning.Outlet => WithSupply(rule, map),
             _ => rule,
@@ -189,7 +194,13 @@ internal sealed class MappingReader
         if (power is not null && !DeviceTable.PowerWords.ContainsKey(power))
             problems.Error(map.PlaceOf("power"), $"unknown word {KnownNames.Quote(power)}", KnownNames.Help(power, [.. DeviceTable.PowerWords.Keys], "words"));
         if (mounting is not null && !Catalogues.Mountings.Any(known => known.Name == mounting))
-            problems.Error(map.PlaceOf("mounting"), $"no mounting is called {KnownNames.Quote(mounting)}", KnownNames.Help(mounting, [.. Catalogues.Mountings.Select(known => known.Name)], "mountings"));
+        {
+            problems.Error(
+                map.PlaceOf("mounting"),
+                $"no mounting is called {KnownNames.Quote(mounting)}",
+                KnownNames.Help(mounting, [.. Catalogues.Mountings.Select(known => known.Name)], "mountings"));
+        }
+
         return rule with
         {
             Network = map.Text("network"),

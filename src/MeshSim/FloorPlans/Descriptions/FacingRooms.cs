@@ -11,6 +11,9 @@ internal static class FacingRooms
     /// <summary>Widest gap that may stand for one wall, m. Assumed: the thickest wall that is common between two rooms.</summary>
     public const double WidestGapMetres = 0.3;
 
+    private const string Advice =
+        "rooms are drawn along the centre lines of walls, so these count as two outer walls: let the rooms share an edge where one wall stands";
+
     /// <summary>Notes each pair of rooms that face each other over a longer stretch than they are apart.</summary>
     /// <param name="description">Where the rooms were described.</param>
     /// <param name="pieces">The walls that follow from them.</param>
@@ -33,7 +36,7 @@ internal static class FacingRooms
             (Room first, Room second) = pair.Key;
             findings.Note(
                 description.Rooms.First(room => room.Name == second.Name).Source,
-                $"rooms \"{first.Name}\" and \"{second.Name}\" face each other {gapMetres:0.####} m apart over {lengthMetres:0.##} m; rooms are drawn along the centre lines of walls, so these count as two outer walls: let the rooms share an edge where one wall stands");
+                $"rooms \"{first.Name}\" and \"{second.Name}\" face each other {gapMetres:0.####} m apart over {lengthMetres:0.##} m; {Advice}");
         }
     }
 

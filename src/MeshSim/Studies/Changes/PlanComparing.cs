@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using MeshSim.FloorPlans;
 using MeshSim.FloorPlans.Geometry;
 
@@ -51,8 +52,10 @@ internal static class PlanComparing
         return isForward ? $"{wall.Start} {wall.End} {wall.Construction}" : $"{wall.End} {wall.Start} {wall.Construction}";
     }
 
-    private static string OpeningText(Opening opening) => FormattableString.Invariant(
-        $"{opening.Name} {opening.Kind} {opening.OffsetMetres:0.####} {opening.WidthMetres:0.####} {opening.SillMetres:0.####} {opening.HeightMetres:0.####} {opening.Construction} {opening.IsOpen}");
+    private static string OpeningText(Opening opening) => string.Create(
+        CultureInfo.InvariantCulture,
+        $"{opening.Name} {opening.Kind} {opening.OffsetMetres:0.####} {opening.WidthMetres:0.####} {opening.SillMetres:0.####} "
+        + $"{opening.HeightMetres:0.####} {opening.Construction} {opening.IsOpen}");
 
     private static string ObjectText(BlockingObject thing) => FormattableString.Invariant(
         $"{thing.Name} {string.Join(' ', thing.Footprint.Corners)} {thing.BaseMetres:0.####} {thing.HeightMetres:0.####} {thing.Construction}");
