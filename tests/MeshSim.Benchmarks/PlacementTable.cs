@@ -48,7 +48,16 @@ public static class PlacementTable
     {
         HubPlacement hub = null!;
         string time = Timed(() => hub = HubStudy.Run(home, home.Networks, [], new() { Goals = goals }));
-        PrintLine(output, home, seed, FormattableString.Invariant($"hub, {hub.SitesConsidered} sites"), goals, hub.Best.Cost, hub.Best.LowerBound, hub.Best.Networks.Sum(network => network.Cuts), time);
+        PrintLine(
+            output,
+            home,
+            seed,
+            FormattableString.Invariant($"hub, {hub.SitesConsidered} sites"),
+            goals,
+            hub.Best.Cost,
+            hub.Best.LowerBound,
+            hub.Best.Networks.Sum(network => network.Cuts),
+            time);
     }
 
     private static void PrintLine(TextWriter output, Home home, int seed, string what, PlacementGoals goals, int cost, int bound, int cuts, string time)

@@ -9,7 +9,8 @@ BuildingSize[] sizes = [BuildingSize.S, BuildingSize.M, BuildingSize.L];
 PlacementSize[] placements = [PlacementSize.House, PlacementSize.Block, PlacementSize.Sparse, PlacementSize.Faint];
 
 // "ratios [S|M|L]", "pairs [S|M|L]", "placement [house|block|sparse|faint [SEED]]", "masters [SECONDS]", "command house|block|sparse|faint SEED" and "scale":
-// the tables of docs/performance.md and docs/models-placement.md. "home house|block|sparse|faint SEED FOLDER" writes a home of the placement table. Anything else goes to the benchmark runner.
+// the tables of docs/performance.md and docs/models-placement.md. "home house|block|sparse|faint SEED FOLDER" writes a home of the
+// placement table. Anything else goes to the benchmark runner.
 if (args is ["ratios", ..])
     RatioTable.Print(Console.Out, args is [_, var name] ? sizes.Where(size => size.Name == name) : sizes);
 else if (args is ["pairs", ..])

@@ -30,8 +30,10 @@ public static class RatioTable
         while (Stopwatch.GetElapsedTime(start).TotalSeconds < WarmUpSeconds) Round(work);
         double[][] rounds = [.. Enumerable.Range(0, Rounds).Select(_ => Round(work))];
         string rates = string.Join(" ", Enumerable.Range(0, 4).Select(i => Text(rounds, i).PadLeft(11)));
-        output.WriteLine(FormattableString.Invariant(
-            $"{work.Building.Size.Name,-8} {(work.IsAngled ? "angled" : "constant"),-8} {work.Name,-12} {work.Walls,6} {rates} {Text(rounds, 4),11} x {Text(rounds, 5),11} x {Best(rounds),11}"));
+        output.WriteLine(string.Create(
+            CultureInfo.InvariantCulture,
+            $"{work.Building.Size.Name,-8} {(work.IsAngled ? "angled" : "constant"),-8} {work.Name,-12} {work.Walls,6} {rates} {Text(rounds, 4),11} x "
+                + $"{Text(rounds, 5),11} x {Best(rounds),11}"));
     }
 
     private static double[] Round(Workload work)

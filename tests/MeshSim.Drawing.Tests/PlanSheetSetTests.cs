@@ -37,7 +37,8 @@ public sealed partial class PlanSheetSetTests
         // A quarter up the room: clear of its name and of the coordinator.
         Pixel place = sheet.Plan!.Projection.ToPixel(FloorPlans.Geometry.PlanPoint.FromMetres(widthMetres / 4, heightMetres * 0.75));
         int y = (int)(place.Y * Paper.MillimetresPerPixel * PrintedPage.PerMillimetre), x = (int)(place.X * Paper.MillimetresPerPixel * PrintedPage.PerMillimetre);
-        int right = (int)(sheet.Plan.Frame.Right * Paper.MillimetresPerPixel * PrintedPage.PerMillimetre), low = (int)(sheet.Plan.Frame.Bottom * Paper.MillimetresPerPixel * PrintedPage.PerMillimetre);
+        int right = (int)(sheet.Plan.Frame.Right * Paper.MillimetresPerPixel * PrintedPage.PerMillimetre);
+        int low = (int)(sheet.Plan.Frame.Bottom * Paper.MillimetresPerPixel * PrintedPage.PerMillimetre);
         double[] upright = PrintedPage.Stretches(right, 1, at => page.IsDark(at, y)), lying = PrintedPage.Stretches(low, 1, at => page.IsDark(x, at));
 
         upright.Should().HaveCount(2);
@@ -121,7 +122,9 @@ public sealed partial class PlanSheetSetTests
 
             WallRun[] walls = [.. sheet.Storey.Walls.Select(wall => WallRun.Of(wall, sheet.Subject.Home, plan.Projection))];
             plan.Labels.Where(label => label.Request.Kind is LabelKind.Device or LabelKind.Room)
-                .Should().NotContain(label => walls.Any(wall => label.Box.Grown(wall.ThicknessPixels / 2).IsMetBy(wall.Start, wall.At(wall.LengthPixels, 0))), "numbers and names keep clear of walls");
+                .Should().NotContain(
+                    label => walls.Any(wall => label.Box.Grown(wall.ThicknessPixels / 2).IsMetBy(wall.Start, wall.At(wall.LengthPixels, 0))),
+                    "numbers and names keep clear of walls");
         }
     }
 

@@ -86,7 +86,10 @@ public sealed class HomeFolderTests
 
     [Theory]
     [InlineData("home.yaml", "home.yaml(1,1): error: the file is empty; write a home, starting with \"home:\" and its name")]
-    [InlineData("devices.csv", "devices.csv(1,1): error: the file is empty; the first line names the columns: id,network,power,storey,x,y,height,name,kind,role,room,mounting,circuit,switched_by,tx_dbm,note,before,after")]
+    [InlineData(
+        "devices.csv",
+        "devices.csv(1,1): error: the file is empty; the first line names the columns: "
+            + "id,network,power,storey,x,y,height,name,kind,role,room,mounting,circuit,switched_by,tx_dbm,note,before,after")]
     public void An_empty_file_is_reported(string name, string said)
     {
         using TemporaryFolder folder = new TemporaryFolder().WithSample();
@@ -126,7 +129,10 @@ public sealed class HomeFolderTests
     public void All_problems_come_in_one_run_by_file_line_and_column()
     {
         using TemporaryFolder folder = new TemporaryFolder().WithSample(
-            home: text => text.Replace("region: EU", "region: UE", StringComparison.Ordinal).Replace("width: 1.2", "width: 1,2", StringComparison.Ordinal).Replace("to: [2, 4] }", "to: [2.5, 4] }", StringComparison.Ordinal),
+            home: text =>
+                text.Replace("region: EU", "region: UE", StringComparison.Ordinal)
+                    .Replace("width: 1.2", "width: 1,2", StringComparison.Ordinal)
+                    .Replace("to: [2, 4] }", "to: [2.5, 4] }", StringComparison.Ordinal),
             devices: text => text.Replace("mains,router", "mians,ruter", StringComparison.Ordinal),
             outlets: text => text.Replace("0.1,3,0.3", "0.1,3,9", StringComparison.Ordinal),
             readings: text => text.Replace("-61", "-61 dBm", StringComparison.Ordinal));

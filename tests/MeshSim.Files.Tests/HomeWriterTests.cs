@@ -87,7 +87,9 @@ public sealed class HomeWriterTests
 
         ShouldRefuse(home with { Constructions = home.Constructions.SetItem(brick.Name, brick with { Spread = new(9) }) }, "the construction \"brick-full\" is not as in the catalogue*");
         ShouldRefuse(home with { Networks = [home.Networks[0] with { Radio = home.Networks[0].Radio with { HopLimit = 99 } }] }, "the radio \"ieee802154-2450\" is not as in the catalogue*");
-        ShouldRefuse(home with { FloorPlan = new([home.FloorPlan.Storeys[0], home.FloorPlan.Storeys[1] with { ElevationMetres = 9 }]) }, "the storey \"first\" does not stand on the one below*");
+        ShouldRefuse(
+            home with { FloorPlan = new([home.FloorPlan.Storeys[0], home.FloorPlan.Storeys[1] with { ElevationMetres = 9 }]) },
+            "the storey \"first\" does not stand on the one below*");
         ShouldRefuse(home with { Devices = [home.Devices[0] with { Name = "two\nlines" }, .. home.Devices[1..]] }, "*cannot say this*");
 
         File.ReadAllText(folder.File("home.yaml")).Should().Be(before);

@@ -41,7 +41,10 @@ public sealed class CheckWorkTests
     {
         using var folder = new TemporaryFolder();
         Directory.CreateDirectory(folder["home"]);
-        foreach (string file in Directory.GetFiles(Run.TwoRooms)) File.WriteAllText(Path.Combine(folder["home"], Path.GetFileName(file)), File.ReadAllText(file).Replace("region: EU", "region: Atlantis", StringComparison.Ordinal));
+        foreach (string file in Directory.GetFiles(Run.TwoRooms))
+            File.WriteAllText(
+                Path.Combine(folder["home"], Path.GetFileName(file)),
+                File.ReadAllText(file).Replace("region: EU", "region: Atlantis", StringComparison.Ordinal));
 
         Run run = await Run.Of("check", folder["home"], "--draw", folder["plan.svg"]);
 

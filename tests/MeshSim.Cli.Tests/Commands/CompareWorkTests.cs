@@ -10,7 +10,10 @@ public sealed class CompareWorkTests
         using var temporary = new TemporaryFolder();
         string after = await Changed(temporary, text => text
             .Replace("lamp,standing lamp,plugs,bulb,mains,,ground,9,2,1,", "lamp,standing lamp,plugs,bulb,mains,,ground,6,2,1,", StringComparison.Ordinal)
-            .Replace("near-plug,plug beside the stick,plugs,plug,mains,,ground,4,2,1,first,surface,sockets,", "new-plug,plug of the desk,plugs,plug,mains,,ground,4,3,1,first,surface,sockets,", StringComparison.Ordinal));
+            .Replace(
+                "near-plug,plug beside the stick,plugs,plug,mains,,ground,4,2,1,first,surface,sockets,",
+                "new-plug,plug of the desk,plugs,plug,mains,,ground,4,3,1,first,surface,sockets,",
+                StringComparison.Ordinal));
 
         Run run = await Run.Of("compare", Run.SwitchedLamp, after, "--step", "0.5");
 

@@ -59,7 +59,11 @@ public sealed class SheetsWorkTests
         foreach (string file in Directory.GetFiles(Run.TwoRooms))
         {
             string text = await File.ReadAllTextAsync(file, TestContext.Current.CancellationToken);
-            if (file.EndsWith("home.yaml", StringComparison.Ordinal)) text = text.Replace("ceiling: 2.5\n", "ceiling: 2.5\n    walls: [{ line: [[0, -900], [900, -900]], is: brick-half, name: hedge }]\n", StringComparison.Ordinal);
+            if (file.EndsWith("home.yaml", StringComparison.Ordinal))
+                text = text.Replace(
+                    "ceiling: 2.5\n",
+                    "ceiling: 2.5\n    walls: [{ line: [[0, -900], [900, -900]], is: brick-half, name: hedge }]\n",
+                    StringComparison.Ordinal);
             await File.WriteAllTextAsync(Path.Combine(home, Path.GetFileName(file)), text, TestContext.Current.CancellationToken);
         }
 

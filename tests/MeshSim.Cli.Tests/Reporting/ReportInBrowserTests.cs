@@ -40,7 +40,8 @@ public sealed partial class ReportInBrowserTests(QuayTerraceReport report) : ICl
     {
         (JsonElement answer, string[] errors) = await Ask(1280, """
             (() => {
-              const figure = view.document.querySelector("#network-1 figure"), box = figure.querySelector("input"), seen = () => view.getComputedStyle(figure.querySelector("g.heat")).display !== "none";
+              const figure = view.document.querySelector("#network-1 figure"), box = figure.querySelector("input");
+              const seen = () => view.getComputedStyle(figure.querySelector("g.heat")).display !== "none";
               const before = seen(); box.click(); const hidden = seen(); box.click();
               return [before, hidden, seen()];
             })()
@@ -58,7 +59,8 @@ public sealed partial class ReportInBrowserTests(QuayTerraceReport report) : ICl
     {
         (JsonElement answer, _) = await Ask(widthPixels, """
             ({ wide: view.document.documentElement.scrollWidth,
-               out: [...view.document.querySelectorAll("table, td, tbody th, p, li, figure, figcaption, h1, h2, h3")].filter(e => e.getBoundingClientRect().right > view.innerWidth + 0.5).map(e => e.outerHTML.slice(0, 80)) })
+               out: [...view.document.querySelectorAll("table, td, tbody th, p, li, figure, figcaption, h1, h2, h3")]
+                 .filter(e => e.getBoundingClientRect().right > view.innerWidth + 0.5).map(e => e.outerHTML.slice(0, 80)) })
             """);
 
         answer.GetProperty("wide").GetInt32().Should().Be(widthPixels);
@@ -87,7 +89,10 @@ public sealed partial class ReportInBrowserTests(QuayTerraceReport report) : ICl
 
         (JsonElement answer, _) = await Found().Ask(onPaper, Paper, """
             ({ sheets: [...view.document.querySelectorAll("table, figure, svg")].length,
-               out: [...view.document.querySelectorAll("table, td, th, svg, .scroll")].filter(e => e.getBoundingClientRect().right > view.innerWidth + 0.5 || (e.tagName !== "svg" && e.scrollWidth > e.clientWidth + 1 && e.clientWidth > 0)).map(e => e.outerHTML.slice(0, 80)) })
+               out: [...view.document.querySelectorAll("table, td, th, svg, .scroll")]
+                 .filter(e => e.getBoundingClientRect().right > view.innerWidth + 0.5
+                   || (e.tagName !== "svg" && e.scrollWidth > e.clientWidth + 1 && e.clientWidth > 0))
+                 .map(e => e.outerHTML.slice(0, 80)) })
             """);
 
         answer.GetProperty("sheets").GetInt32().Should().BeGreaterThan(20);

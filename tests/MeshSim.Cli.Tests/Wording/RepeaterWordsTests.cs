@@ -87,7 +87,11 @@ public sealed class RepeaterWordsTests
     [Theory]
     [InlineData(PowerLoss.Circuit, "ring", 0, "has no power while circuit ring is off. No outlet has power then: only a backup supply for it helps.")]
     [InlineData(PowerLoss.Circuit, "ring", 1, "to another circuit (1 outlet has power then; see hub) or a backup supply for it.")]
-    [InlineData(PowerLoss.Switch, "hall switch", 4, "has no power while hall switch is off. What helps is moving it to an outlet (4 outlets have power then; see hub), feeding it past the switch")]
+    [InlineData(
+        PowerLoss.Switch,
+        "hall switch",
+        4,
+        "has no power while hall switch is off. What helps is moving it to an outlet (4 outlets have power then; see hub), feeding it past the switch")]
     public void What_helps_depends_on_what_takes_the_power(PowerLoss cause, string source, int outlets, string words) =>
         CoordinatorWords.Of("stick", new("fuse", cause, source, outlets)).Should().StartWith("In fuse nobody can be served: coordinator stick").And.Contain(words);
 
@@ -96,7 +100,13 @@ public sealed class RepeaterWordsTests
     {
         PlacedRepeater repeater = Samples.Placement.Repeaters[0] with
         {
-            ServesWhen = [new(new("bedtime", null), [new("door")]), new(new(null, "lamp"), [new("door")]), new(new(null, "plug"), [new("door")]), new(new(null, "plug"), [new("fan"), new("oven")])],
+            ServesWhen =
+            [
+                new(new("bedtime", null), [new("door")]),
+                new(new(null, "lamp"), [new("door")]),
+                new(new(null, "plug"), [new("door")]),
+                new(new(null, "plug"), [new("fan"), new("oven")]),
+            ],
         };
 
         RepeaterWords.Purpose(repeater).Should().Be("for shed-sensor; for door in bedtime or when lamp or plug is off; for fan and oven when plug is off");

@@ -25,11 +25,30 @@ internal static class PlainHouse
                     ElevationMetres = 0,
                     CeilingMetres = 2.5,
                     Rooms = [new(room, new([.. corners]))],
-                    Walls = [.. Enumerable.Range(0, 4).Select(i => new Wall { Name = "outer", Start = corners[i], End = corners[(i + 1) % 4], Construction = new("no such construction"), Rooms = [room] })],
+                    Walls =
+                    [
+                        .. Enumerable.Range(0, 4).Select(
+                            i => new Wall
+                            {
+                                Name = "outer",
+                                Start = corners[i],
+                                End = corners[(i + 1) % 4],
+                                Construction = new("no such construction"),
+                                Rooms = [room],
+                            }),
+                    ],
                 },
             ]),
             Outlets = [],
-            Devices = [Scenes.TwoStoreyFlat.Home.Devices.First(device => device.Id == network.Coordinator) with { Storey = storey, Room = room, Point = PlanPoint.FromMetres(widthMetres / 2, 1) }],
+            Devices =
+            [
+                Scenes.TwoStoreyFlat.Home.Devices.First(device => device.Id == network.Coordinator) with
+                {
+                    Storey = storey,
+                    Room = room,
+                    Point = PlanPoint.FromMetres(widthMetres / 2, 1),
+                },
+            ],
             Parameters = new() { NorthDegrees = northDegrees },
         };
         NetworkCoverage coverage = Scenes.SyntheticCoverage.Coverage with { Home = home, Devices = [] };

@@ -19,7 +19,16 @@ public sealed class SheetSubjectTests
     {
         var home = TwoStoreyFlat.Home with
         {
-            Devices = [.. Enumerable.Range(0, 60).Select(i => TwoStoreyFlat.Home.Devices[0] with { Id = new(FormattableString.Invariant($"d{i}")), Circuit = FormattableString.Invariant($"circuit {i:00}") })],
+            Devices =
+            [
+                .. Enumerable.Range(0, 60).Select(
+                    i =>
+                        TwoStoreyFlat.Home.Devices[0] with
+                        {
+                            Id = new(FormattableString.Invariant($"d{i}")),
+                            Circuit = FormattableString.Invariant($"circuit {i:00}"),
+                        }),
+            ],
             Outlets = [],
             Circuits = [new("circuit 03", "way 3")],
         };
@@ -33,7 +42,11 @@ public sealed class SheetSubjectTests
     [Fact]
     public void The_first_four_networks_have_strokes_of_their_own()
     {
-        var subject = new SheetSubject(TwoStoreyFlat.Home, [.. Enumerable.Range(0, 4).Select(i => SyntheticCoverage.Coverage with { Network = TwoStoreyFlat.Network with { Name = new(FormattableString.Invariant($"n{i}")) } })]);
+        var subject = new SheetSubject(
+            TwoStoreyFlat.Home,
+            [
+                .. Enumerable.Range(0, 4).Select(
+                    i => SyntheticCoverage.Coverage with { Network = TwoStoreyFlat.Network with { Name = new(FormattableString.Invariant($"n{i}")) } })]);
 
         Enumerable.Range(0, 4).Select(i => subject.DashOf(new(FormattableString.Invariant($"n{i}")))).Should().OnlyHaveUniqueItems();
     }

@@ -1,3 +1,4 @@
+using System.Globalization;
 using MeshSim.Devices;
 using MeshSim.FloorPlans;
 using MeshSim.FloorPlans.Geometry;
@@ -12,13 +13,22 @@ internal static class Meaning
         FormattableString.Invariant($"{home.Name} {home.Region} {home.Parameters} {home.Costs}"),
         .. home.FloorPlan.Storeys.SelectMany(Of),
         .. home.Constructions.Values.OrderBy(item => item.Name.Value, StringComparer.Ordinal).Select(item =>
-            FormattableString.Invariant($"{item.Name} {item.Use} {item.Spread} {item.Description} {item.Source} {string.Join(' ', item.Layers.Select(layer => FormattableString.Invariant($"{layer.Material.Name}:{layer.ThicknessMetres:0.######}")))} {string.Join(' ', item.Stated)}")),
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"{item.Name} {item.Use} {item.Spread} {item.Description} {item.Source} "
+                    + $"{string.Join(' ', item.Layers.Select(layer => FormattableString.Invariant($"{layer.Material.Name}:{layer.ThicknessMetres:0.######}")))} "
+                    + $"{string.Join(' ', item.Stated)}")),
         .. home.Networks.Select(network => network.ToString()),
         .. home.Devices.Select(device => device.ToString()),
         .. home.Outlets.Select(outlet => outlet.ToString()),
         .. home.AccessPoints.Select(point => point.ToString()),
         .. home.Circuits.Select(circuit => circuit.ToString()),
-        .. home.States.Select(state => FormattableString.Invariant($"{state.Name} off {string.Join('|', state.DevicesOff)} {string.Join('|', state.CircuitsOff)} {string.Join('|', state.SwitchesOff)} open {string.Join('|', state.Open)} {state.MustHold}")),
+        .. home.States.Select(
+            state =>
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"{state.Name} off {string.Join('|', state.DevicesOff)} {string.Join('|', state.CircuitsOff)} {string.Join('|', state.SwitchesOff)} open "
+                        + $"{string.Join('|', state.Open)} {state.MustHold}")),
         .. home.Readings.Select(reading => reading.ToString()),
     ];
 
@@ -36,7 +46,12 @@ internal static class Meaning
         bool isForward = wall.Start.X != wall.End.X ? wall.Start.X < wall.End.X : wall.Start.Y < wall.End.Y;
         IEnumerable<string> openings = wall.Openings.Select(opening => (From: isForward ? opening.OffsetMetres : wall.LengthMetres - opening.OffsetMetres - opening.WidthMetres, opening))
             .OrderBy(item => item.From)
-            .Select(item => FormattableString.Invariant($"{item.opening.Name} {item.opening.Kind} {item.From:0.#####} {item.opening.WidthMetres} {item.opening.SillMetres} {item.opening.HeightMetres} {item.opening.Construction} {item.opening.IsOpen}"));
+            .Select(
+                item =>
+                    string.Create(
+                        CultureInfo.InvariantCulture,
+                        $"{item.opening.Name} {item.opening.Kind} {item.From:0.#####} {item.opening.WidthMetres} {item.opening.SillMetres} "
+                            + $"{item.opening.HeightMetres} {item.opening.Construction} {item.opening.IsOpen}"));
         (PlanPoint first, PlanPoint last) = isForward ? (wall.Start, wall.End) : (wall.End, wall.Start);
         return $"{first} {last} {wall.Name} {wall.Construction} {string.Join('|', wall.Rooms.Select(room => room.Value).Order(StringComparer.Ordinal))} {string.Join('|', openings)}";
     }

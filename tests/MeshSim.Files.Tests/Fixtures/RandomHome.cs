@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text;
 using CsCheck;
 
@@ -19,7 +20,9 @@ internal static class RandomHome
     {
         // The generator shrinks the grid; the small choices within hang on the seed alone.
         Random random = new(seed);
-        StringBuilder home = new("home: \"Höhe #1: test\"\nregion: EU\nnorth: 90\nconstructions:\n  - { construction: \"own \\\"quoted\\\" wall\", layers: \"brick:102.5, air:50.25\" }\nstoreys:\n");
+        StringBuilder home = new(
+            "home: \"Höhe #1: test\"\nregion: EU\nnorth: 90\nconstructions:\n"
+                + "  - { construction: \"own \\\"quoted\\\" wall\", layers: \"brick:102.5, air:50.25\" }\nstoreys:\n");
         StringBuilder devices = new("id,network,power,storey,x,y,height,note\nhub,mesh,usb,s0,0.3,0.3,1,\n");
         for (int storey = 0; storey < storeys; storey++) WriteStorey(home, devices, storey, columns, rows, random);
         home.Append("networks:\n  - { network: mesh, radio: ieee802154-2450, channel: 15, coordinator: hub, hops: 4 }\n");
@@ -28,8 +31,13 @@ internal static class RandomHome
 
     private static void WriteStorey(StringBuilder home, StringBuilder devices, int storey, int[] columns, int[] rows, Random random)
     {
-        home.Append(FormattableString.Invariant($"  - storey: s{storey}\n    ceiling: 2.{random.Next(2, 8)}\n    outer: cavity-brick\n    inner: {Quote(Walls[random.Next(Walls.Length)])}\n"));
-        if (storey > 0) home.Append(FormattableString.Invariant($"    floor: joists-boards-lath\n    structure: 0.2{random.Next(10)}\n    stairwells: [{{ from: [0.1, 0.1], to: [0.9, 0.8] }}]\n"));
+        home.Append(
+            FormattableString.Invariant(
+                $"  - storey: s{storey}\n    ceiling: 2.{random.Next(2, 8)}\n    outer: cavity-brick\n    inner: {Quote(Walls[random.Next(Walls.Length)])}\n"));
+        if (storey > 0)
+            home.Append(
+                FormattableString.Invariant(
+                    $"    floor: joists-boards-lath\n    structure: 0.2{random.Next(10)}\n    stairwells: [{{ from: [0.1, 0.1], to: [0.9, 0.8] }}]\n"));
         home.Append("    rooms:\n");
         StringBuilder openings = new("    openings:\n"), walls = new("    walls:\n      - { line: [[0.2, 0.5], [0.7, 0.5]], is: brick-half }\n");
         int y = 0;
@@ -41,10 +49,25 @@ internal static class RandomHome
                 string name = FormattableString.Invariant($"r{storey} {row}, {column}");
                 (double left, double low, double right, double high) = (x / 100.0, y / 100.0, (x + columns[column]) / 100.0, (y + rows[row]) / 100.0);
                 home.Append(FormattableString.Invariant($"      \"{name}\": {{ from: [{left}, {low}], to: [{right}, {high}] }}\n"));
-                devices.Append(FormattableString.Invariant($"\"d{storey} {row}, {column}\",mesh,{(random.Next(2) == 0 ? "mains" : "battery")},s{storey},{left + 0.4},{low + 0.6},{random.Next(20) / 10.0},\" said \"\"so\"\"\nthen\"\n"));
-                if (column > 0) openings.Append(FormattableString.Invariant($"      - {{ door: \"door {name}\", between: [\"r{storey} {row}, {column - 1}\", \"{name}\"], at: 0.1, width: 0.7, height: 2, is: door-timber, open: {(random.Next(2) == 0 ? "true" : "false")} }}\n"));
-                if (row == 0) openings.Append(FormattableString.Invariant($"      - {{ window: \"window {name}\", of: \"{name}\", facing: east, at: 0.2, width: 0.6, sill: 0.9, height: 1, is: glazing-double }}\n"));
-                if (column > 0 && random.Next(2) == 0) walls.Append(FormattableString.Invariant($"      - {{ between: [\"r{storey} {row}, {column - 1}\", \"{name}\"], is: {Quote(Walls[random.Next(Walls.Length)])} }}\n"));
+                string power = random.Next(2) == 0 ? "mains" : "battery";
+                devices.Append(FormattableString.Invariant(
+                    $"\"d{storey} {row}, {column}\",mesh,{power},s{storey},{left + 0.4},{low + 0.6},{random.Next(20) / 10.0},\" said \"\"so\"\"\nthen\"\n"));
+                if (column > 0)
+                    openings.Append(
+                        string.Create(
+                            CultureInfo.InvariantCulture,
+                            $"      - {{ door: \"door {name}\", between: [\"r{storey} {row}, {column - 1}\", \"{name}\"], at: 0.1, width: 0.7, height: 2, "
+                                + $"is: door-timber, open: {(random.Next(2) == 0 ? "true" : "false")} }}\n"));
+                if (row == 0)
+                    openings.Append(
+                        string.Create(
+                            CultureInfo.InvariantCulture,
+                            $"      - {{ window: \"window {name}\", of: \"{name}\", facing: east, at: 0.2, width: 0.6, sill: 0.9, height: 1, is: "
+                                + $"glazing-double }}\n"));
+                if (column > 0 && random.Next(2) == 0)
+                    walls.Append(
+                        FormattableString.Invariant(
+                            $"      - {{ between: [\"r{storey} {row}, {column - 1}\", \"{name}\"], is: {Quote(Walls[random.Next(Walls.Length)])} }}\n"));
             }
         }
 

@@ -9,11 +9,18 @@ public sealed class CircuitReaderTests
     private const string Good = "circuits:\n  - { circuit: kitchen, isolated at: \"hall, way 3\" }\n  - { circuit: lights, isolated at: loft }\nstates:";
 
     [Theory]
-    [InlineData("- { circuit: kitchen, isolated at: hall }", "- { circuit: kitchen, isolated at: loft }", "home.yaml(40,16): error: two circuits are called \"kitchen\"; the first one is in line 39; give this one another name")]
+    [InlineData(
+        "- { circuit: kitchen, isolated at: hall }",
+        "- { circuit: kitchen, isolated at: loft }",
+        "home.yaml(40,16): error: two circuits are called \"kitchen\"; the first one is in line 39; give this one another name")]
     [InlineData("- { circuit: kitchen }", "", "home.yaml(39,5): error: a circuit lacks the key \"isolated at\"; add \"isolated at:\" and its value")]
     [InlineData("- { isolated at: hall }", "", "home.yaml(39,5): error: a circuit lacks the key \"circuit\"; add \"circuit:\" and its value")]
     [InlineData("- { circuit: kitchen, isolated: hall }", "", "home.yaml(39,25): error: a circuit has no key \"isolated\"; did you mean \"isolated at\"?")]
-    [InlineData("- { circuit: kitchen, isolated at: \"\" }", "", "home.yaml(39,38): error: \"isolated at\" must be a text, not \"\"; a text has 1 to 200 characters on one line, with neither control characters nor spaces at its ends")]
+    [InlineData(
+        "- { circuit: kitchen, isolated at: \"\" }",
+        "",
+        "home.yaml(39,38): error: \"isolated at\" must be a text, not \"\"; a text has 1 to 200 characters on one line, with neither control characters nor "
+            + "spaces at its ends")]
     [InlineData("- kitchen", "", "home.yaml(39,5): error: a circuit is written as keys with values, not as \"kitchen\"; known keys: circuit, isolated at")]
     [InlineData("- { circuit: kichten, isolated at: hall }", "", "home.yaml(39,16): notice: no device and no outlet is on circuit \"kichten\"; did you mean \"kitchen\"?")]
     [InlineData("- { circuit: cooker, isolated at: hall }", "", "home.yaml(39,16): notice: no device and no outlet is on circuit \"cooker\"; it is kept all the same")]

@@ -8,8 +8,14 @@ public sealed class HomeFileReaderTests
 {
     [Theory]
     [InlineData("region: EU", "region: UE", "home.yaml(2,9): error: unknown region \"UE\"; did you mean \"EU\"?")]
-    [InlineData("outer: cavity-brick\n    inner", "outer: cavity-brik\n    inner", "home.yaml(11,12): error: no construction is called \"cavity-brik\"; did you mean \"cavity-brick\"? (meshsim loss --list shows all)")]
-    [InlineData("{ between: [hall, kitchen], is: old-wall }", "{ between: [hall, kitchn], is: old-wall }", "home.yaml(17,27): error: no room of this storey is called \"kitchn\"; did you mean \"kitchen\"?")]
+    [InlineData(
+        "outer: cavity-brick\n    inner",
+        "outer: cavity-brik\n    inner",
+        "home.yaml(11,12): error: no construction is called \"cavity-brik\"; did you mean \"cavity-brick\"? (meshsim loss --list shows all)")]
+    [InlineData(
+        "{ between: [hall, kitchen], is: old-wall }",
+        "{ between: [hall, kitchn], is: old-wall }",
+        "home.yaml(17,27): error: no room of this storey is called \"kitchn\"; did you mean \"kitchen\"?")]
     [InlineData("facing: east", "facing: esat", "home.yaml(18,32): error: \"esat\" is no side of the compass; did you mean \"east\"?")]
     [InlineData("radio: short-range-868", "radio: shortrange-868", "home.yaml(35,31): error: no radio is called \"shortrange-868\"; did you mean \"short-range-868\"?")]
     [InlineData("channel: 20", "channel: 30", "home.yaml(34,56): error: the radio ieee802154-2450 has no channel 30; its channels are 11 to 26")]
@@ -24,7 +30,11 @@ public sealed class HomeFileReaderTests
     [InlineData("open: [kitchen door]", "open: [kitchen dor]", "home.yaml(39,96): error: no door or window is called \"kitchen dor\"; did you mean \"kitchen door\"?")]
     [InlineData("brick:220", "brik:220", "home.yaml(6,39): error: no material is called \"brik\"; did you mean \"brick\"?")]
     [InlineData("plaster:15", "plaster", "home.yaml(6,39): error: \"plaster\" has no material and thickness; write material:millimetres, such as plasterboard:12.5")]
-    [InlineData("construction: old-wall", "construction: brick-full", "home.yaml(6,21): error: there is already a construction called \"brick-full\"; give it a name that neither the catalogue nor this list has", "home.yaml(17,41): error: no construction is called \"old-wall\"; did you mean \"log-wall\"? (meshsim loss --list shows all)")]
+    [InlineData(
+        "construction: old-wall",
+        "construction: brick-full",
+        "home.yaml(6,21): error: there is already a construction called \"brick-full\"; give it a name that neither the catalogue nor this list has",
+        "home.yaml(17,41): error: no construction is called \"old-wall\"; did you mean \"log-wall\"? (meshsim loss --list shows all)")]
     [InlineData("use: window", "use: windows", "home.yaml(7,37): error: unknown use \"windows\"; did you mean \"window\"?")]
     public void An_unknown_name_is_reported_with_the_nearest_known_one(string find, string replacement, params string[] said) =>
         ChangedSample.Says("home.yaml", find, replacement).Should().Equal(said);
@@ -39,11 +49,27 @@ public sealed class HomeFileReaderTests
 
     [Theory]
     [InlineData("region: EU", "region: EU\nregion: EU", "home.yaml(3,1): error: the key \"region\" is written twice; it is already there in line 2; keep one")]
-    [InlineData("storey: first", "storey: ground", "home.yaml(25,13): error: two storeys are called \"ground\"; the first one is in line 9; give this one another name", "devices.csv(4,35): error: no storey is called \"first\"; known storeys: \"ground\"")]
-    [InlineData("bedroom: {", "hall: {", "home.yaml(32,7): error: two rooms are called \"hall\"; the first one is in line 14; give this one another name", "devices.csv(4,49): error: no room of storey \"first\" is called \"bedroom\"; known rooms: \"hall\"")]
+    [InlineData(
+        "storey: first",
+        "storey: ground",
+        "home.yaml(25,13): error: two storeys are called \"ground\"; the first one is in line 9; give this one another name",
+        "devices.csv(4,35): error: no storey is called \"first\"; known storeys: \"ground\"")]
+    [InlineData(
+        "bedroom: {",
+        "hall: {",
+        "home.yaml(32,7): error: two rooms are called \"hall\"; the first one is in line 14; give this one another name",
+        "devices.csv(4,49): error: no room of storey \"first\" is called \"bedroom\"; known rooms: \"hall\"")]
     [InlineData("window: sink window", "window: kitchen door", "home.yaml(22,19): error: two openings are called \"kitchen door\"; the first one is in line 21; give this one another name")]
-    [InlineData("network: meters", "network: plugs", "home.yaml(35,16): error: two networks are called \"plugs\"; the first one is in line 34; give this one another name", "devices.csv(6,11): error: no network is called \"meters\"; known networks: \"plugs\"", "devices.csv(7,8): error: no network is called \"meters\"; known networks: \"plugs\"")]
-    [InlineData("hall: { from: [0, 0], to: [2, 4] }", "hall: { from: [0, 0], to: [2, 4] }\n      hall: { from: [0, 0], to: [2, 4] }", "home.yaml(15,7): error: the key \"hall\" is written twice; it is already there in line 14; keep one")]
+    [InlineData(
+        "network: meters",
+        "network: plugs",
+        "home.yaml(35,16): error: two networks are called \"plugs\"; the first one is in line 34; give this one another name",
+        "devices.csv(6,11): error: no network is called \"meters\"; known networks: \"plugs\"",
+        "devices.csv(7,8): error: no network is called \"meters\"; known networks: \"plugs\"")]
+    [InlineData(
+        "hall: { from: [0, 0], to: [2, 4] }",
+        "hall: { from: [0, 0], to: [2, 4] }\n      hall: { from: [0, 0], to: [2, 4] }",
+        "home.yaml(15,7): error: the key \"hall\" is written twice; it is already there in line 14; keep one")]
     public void A_name_given_twice_is_reported_with_the_first_place(string find, string replacement, params string[] said) =>
         ChangedSample.Says("home.yaml", find, replacement).Should().Equal(said);
 

@@ -9,8 +9,14 @@ public sealed class NetworkReaderTests
     [Theory]
     [InlineData("channel: 20, ", "", "home.yaml(34,16): notice: the network \"plugs\" states no channel; 11 is assumed; its channels are 11 to 26")]
     [InlineData("region: EU", "region: US", "home.yaml(35,16): notice: the radio short-range-868 is made for EU, the home is in US; choose a radio of the region")]
-    [InlineData("coordinator: receiver }", "coordinator: receiver, usb3 beside: true }", "home.yaml(35,84): notice: the radio short-range-868 sends at 868.3 MHz, where no noise of USB 3 is assumed; only 2400 to 2500 MHz is disturbed")]
-    [InlineData("coordinator: stick }", "coordinator: stick, lead: 1.5 }", "home.yaml(34,86): notice: a lead changes nothing without USB 3 storage beside the stick; write \"usb3 beside: true\" if there is some")]
+    [InlineData(
+        "coordinator: receiver }",
+        "coordinator: receiver, usb3 beside: true }",
+        "home.yaml(35,84): notice: the radio short-range-868 sends at 868.3 MHz, where no noise of USB 3 is assumed; only 2400 to 2500 MHz is disturbed")]
+    [InlineData(
+        "coordinator: stick }",
+        "coordinator: stick, lead: 1.5 }",
+        "home.yaml(34,86): notice: a lead changes nothing without USB 3 storage beside the stick; write \"usb3 beside: true\" if there is some")]
     public void An_assumption_or_a_doubt_is_a_notice(string find, string replacement, params string[] said) =>
         ChangedSample.Says("home.yaml", find, replacement).Should().Equal(said);
 

@@ -9,7 +9,9 @@ public sealed class ColumnNamesTests
     {
         using TemporaryFolder plain = new TemporaryFolder().WithSample();
         using TemporaryFolder spreadsheet = new TemporaryFolder().WithSample(
-            devices: text => string.Join('\n', text.TrimEnd('\n').Split('\n').Select((line, i) => line + (i == 0 ? ",Price" : ",9.99"))).Replace("id,name", "Kennung,Was ist es", StringComparison.Ordinal) + "\n");
+            devices: text =>
+                string.Join('\n', text.TrimEnd('\n').Split('\n').Select((line, i) => line + (i == 0 ? ",Price" : ",9.99")))
+                    .Replace("id,name", "Kennung,Was ist es", StringComparison.Ordinal) + "\n");
         File.WriteAllText(spreadsheet.File("columns.yaml"), "devices.csv: { id: kennung, name: was ist es, ignore: [price] }\n");
 
         spreadsheet.Says().Should().BeEmpty();

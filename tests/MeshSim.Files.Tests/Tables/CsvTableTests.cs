@@ -25,7 +25,9 @@ public sealed class CsvTableTests
         using TemporaryFolder plain = new TemporaryFolder().WithSample();
         using TemporaryFolder spreadsheet = new TemporaryFolder().WithSample(devices: text => Separated(text, ";").Replace(".", ",", StringComparison.Ordinal));
 
-        spreadsheet.Says().Should().ContainSingle().Which.Should().Match("devices.csv(2,*): notice: \"*,*\" has a decimal comma and is read as *.*; so is every such number of this file, whose fields are not separated by commas");
+        spreadsheet.Says().Should().ContainSingle().Which.Should().Match(
+            "devices.csv(2,*): notice: \"*,*\" has a decimal comma and is read as *.*; so is every such number of this file, whose fields are not separated "
+                + "by commas");
         spreadsheet.Read().Home!.Devices.Select(device => (device.Point, device.HeightMetres)).Should()
             .Equal(plain.Read().Home!.Devices.Select(device => (device.Point, device.HeightMetres)));
     }
@@ -52,7 +54,8 @@ public sealed class CsvTableTests
     public void Names_of_columns_differ_by_neither_capitals_nor_spaces()
     {
         using TemporaryFolder plain = new TemporaryFolder().WithSample();
-        using TemporaryFolder spreadsheet = new TemporaryFolder().WithSample(devices: text => text.Replace("switched_by", " Switched By ", StringComparison.Ordinal).Replace("tx_dbm", "TX dBm", StringComparison.Ordinal));
+        using TemporaryFolder spreadsheet = new TemporaryFolder().WithSample(
+            devices: text => text.Replace("switched_by", " Switched By ", StringComparison.Ordinal).Replace("tx_dbm", "TX dBm", StringComparison.Ordinal));
 
         spreadsheet.Says().Should().BeEmpty();
         spreadsheet.Read().Home!.Devices.Should().Equal(plain.Read().Home!.Devices);

@@ -7,7 +7,11 @@ namespace MeshSim.Files.Tests.Tables;
 public sealed class RoomFinderTests
 {
     [Theory]
-    [InlineData(",,,0,", ",,,24,", "devices.csv(5,62): notice: \"door\" sends at 24.0 dBm, 2.0 dB above the limit of EU at 2450 MHz; check the law in force; docs and datasets/band-limits.csv say where the limits come from")]
+    [InlineData(
+        ",,,0,",
+        ",,,24,",
+        "devices.csv(5,62): notice: \"door\" sends at 24.0 dBm, 2.0 dB above the limit of EU at 2450 MHz; check the law in force; docs and "
+            + "datasets/band-limits.csv say where the limits come from")]
     [InlineData("ground,4,3,1.5,kitchen", "ground,2,3,1.5,kitchen", "devices.csv(3,45): notice: the point (2, 3) lies on a wall of \"kitchen\"; it is moved into the room, to (2.05, 3)")]
     [InlineData("ground,4,3,1.5,kitchen", "ground,6,4,1.5,", "devices.csv(3,45): notice: the point (6, 4) lies on a wall of \"kitchen\"; it is moved into the room, to (5.95, 3.95)")]
     public void A_point_on_a_wall_is_moved_and_a_strong_radio_noticed(string find, string replacement, params string[] said) =>
@@ -45,7 +49,10 @@ public sealed class RoomFinderTests
 
     [Theory]
     [InlineData("ground,4,3,1.5,kitchen", "ground,4,3,1.5,outdoors", "devices.csv(3,53): error: the point (4, 3) lies in \"kitchen\", not outdoors; put the point outside, or name the room")]
-    [InlineData("ground,4,3,1.5,kitchen", "ground,6,3,1.5,outdoors", "devices.csv(3,53): error: the point (6, 3) lies on a wall of \"kitchen\", not outdoors; put the point outside, or name the room")]
+    [InlineData(
+        "ground,4,3,1.5,kitchen",
+        "ground,6,3,1.5,outdoors",
+        "devices.csv(3,53): error: the point (6, 3) lies on a wall of \"kitchen\", not outdoors; put the point outside, or name the room")]
     public void Outdoors_is_not_indoors(string find, string replacement, params string[] said) =>
         ChangedSample.Says("devices.csv", find, replacement).Should().Equal(said);
 

@@ -22,8 +22,16 @@ public sealed class MapReaderTests
     [InlineData("structure: 0.3\n    ", "", "home.yaml(25,5): error: a storey lacks the key \"structure\"; add \"structure:\" and its value")]
     [InlineData(", coordinator: receiver", "", "home.yaml(35,5): error: a network lacks the key \"coordinator\"; add \"coordinator:\" and its value")]
     [InlineData("at: 1, width: 0.8, ", "width: 0.8, ", "home.yaml(21,9): error: an opening lacks the key \"at\"; add \"at:\" and its value")]
-    [InlineData("between: [hall, kitchen], at: 1", "at: 1", "home.yaml(21,9): error: it does not say which wall is meant; use one of \"between: [room, room]\", \"of: room\" with \"facing: south\", \"wall: name\", \"line: [[x, y], [x, y]]\"")]
-    [InlineData("between: [hall, kitchen], at: 1", "between: [hall, kitchen], of: hall, facing: east, at: 1", "home.yaml(21,9): error: it says in more than one way which wall is meant; use one of \"between: [room, room]\", \"of: room\" with \"facing: south\", \"wall: name\", \"line: [[x, y], [x, y]]\"")]
+    [InlineData(
+        "between: [hall, kitchen], at: 1",
+        "at: 1",
+        "home.yaml(21,9): error: it does not say which wall is meant; use one of \"between: [room, room]\", \"of: room\" with \"facing: south\", \"wall: "
+            + "name\", \"line: [[x, y], [x, y]]\"")]
+    [InlineData(
+        "between: [hall, kitchen], at: 1",
+        "between: [hall, kitchen], of: hall, facing: east, at: 1",
+        "home.yaml(21,9): error: it says in more than one way which wall is meant; use one of \"between: [room, room]\", \"of: room\" with \"facing: "
+            + "south\", \"wall: name\", \"line: [[x, y], [x, y]]\"")]
     public void A_missing_key_is_reported_at_what_lacks_it(string find, string replacement, params string[] said) =>
         ChangedSample.Says("home.yaml", find, replacement).Should().Equal(said);
 

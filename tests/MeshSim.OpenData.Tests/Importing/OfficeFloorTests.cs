@@ -29,7 +29,11 @@ public sealed class OfficeFloorTests
 
         result.Problems.Should().BeEmpty();
         Storey storey = result.Home!.FloorPlan.Storeys.Single();
-        double[] missing = [.. Samples(derived).Where(place => storey.DistanceMetresToNearestWall(PlanPoint.FromMetres(place.X - left, place.Y - low)) > ToleranceMetres).Select(place => place.X)];
+        double[] missing =
+        [
+            .. Samples(derived).Where(
+                place => storey.DistanceMetresToNearestWall(PlanPoint.FromMetres(place.X - left, place.Y - low)) > ToleranceMetres).Select(place => place.X),
+        ];
         missing.Should().BeEmpty("every derived line has a wall of the home within {0} m", ToleranceMetres);
         storey.Walls.Sum(wall => wall.LengthMetres).Should().BeGreaterThan(0.95 * derived.Sum(line => double.Hypot(line.X2 - line.X1, line.Y2 - line.Y1)));
     }

@@ -122,6 +122,8 @@ public sealed partial class SourceStyleTests
     [GeneratedRegex(@"\bunsafe\b|Vector(128|256|512)|System\.Runtime\.Intrinsics", RegexOptions.NonBacktracking | RegexOptions.ExplicitCapture)]
     private static partial Regex VectorUse();
 
-    [GeneratedRegex(@"\bTODO\b|\bFIXME\b|\bHACK\b|NotImplementedException|DateTime(Offset)?\.(Utc)?Now|new Random\(\)|Random\.Shared", RegexOptions.NonBacktracking | RegexOptions.ExplicitCapture)]
+    [GeneratedRegex(
+        @"\bTODO\b|\bFIXME\b|\bHACK\b|NotImplementedException|DateTime(Offset)?\.(Utc)?Now|new Random\(\)|Random\.Shared",
+        RegexOptions.NonBacktracking | RegexOptions.ExplicitCapture)]
     private static partial Regex Unfinished();
 }

@@ -45,7 +45,13 @@ public sealed class FixCandidatesTests
     [Fact]
     public void Channels_are_tried_only_where_somebody_disturbs_one()
     {
-        Home disturbed = Sample with { AccessPoints = [new() { Name = "wifi", Storey = new("ground"), Point = default, HeightMetres = 2, Channel = 6, WidthMegahertz = 20, Power = new(20), Busy = 0.3 }] };
+        Home disturbed = Sample with
+        {
+            AccessPoints =
+            [
+                new() { Name = "wifi", Storey = new("ground"), Point = default, HeightMetres = 2, Channel = 6, WidthMegahertz = 20, Power = new(20), Busy = 0.3 },
+            ],
+        };
 
         For(Sensor).OfType<ChangeChannel>().Should().BeEmpty();
         FixCandidates.ForDevice(disturbed, Network, Sensor, null, []).OfType<ChangeChannel>()

@@ -26,7 +26,9 @@ public sealed class FitProblemTests(ITestOutputHelper output)
         double share = (double)trials.Sum(trial => trial.Inside) / trials.Sum(trial => trial.Count);
         double exponents = trials.Average(trial => Math.Abs(trial.ExponentError) < 2 ? 1.0 : 0);
         double bias = trials.Average(trial => trial.ExponentError);
-        output.WriteLine(FormattableString.Invariant($"covered {share:0.0000} of {trials.Sum(trial => trial.Count)}, exponent within two standard errors {exponents:0.000}, mean error {bias:0.000}"));
+        output.WriteLine(
+            FormattableString.Invariant(
+                $"covered {share:0.0000} of {trials.Sum(trial => trial.Count)}, exponent within two standard errors {exponents:0.000}, mean error {bias:0.000}"));
         share.Should().BeInRange(0.92, 0.98, "95 % intervals are meant");
         exponents.Should().BeGreaterThanOrEqualTo(0.95, "two standard errors are 95.4 %");
         Math.Abs(bias).Should().BeLessThan(3 / Math.Sqrt(Trials), "the mean of 200 standardised errors scatters by a fourteenth");
@@ -83,7 +85,13 @@ public sealed class FitProblemTests(ITestOutputHelper output)
                let unknown = problem.Unknowns[place]
                where unknown.Kind is UnknownKind.Exponent or UnknownKind.Detour or UnknownKind.Construction or UnknownKind.Mounting
                select new FittedParameter(
-                   unknown.Kind switch { UnknownKind.Exponent => FittedKind.Exponent, UnknownKind.Detour => FittedKind.Detour, UnknownKind.Construction => FittedKind.Construction, _ => FittedKind.Mounting },
+                   unknown.Kind switch
+                   {
+                       UnknownKind.Exponent => FittedKind.Exponent,
+                       UnknownKind.Detour => FittedKind.Detour,
+                       UnknownKind.Construction => FittedKind.Construction,
+                       _ => FittedKind.Mounting,
+                   },
                    unknown.Name,
                    truth[place],
                    0,

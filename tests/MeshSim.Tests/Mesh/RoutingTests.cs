@@ -40,7 +40,8 @@ public sealed class RoutingTests
             ImmutableArray<Route?> ours = Routing.LeastEtx(graph);
             for (int node = 1; node < sample.Devices; node++)
             {
-                var best = AllRoutes.From(graph, [node], hopLimit).OrderBy(route => route.Etx).ThenBy(route => route.Path.Length).ThenBy(route => route.Key, StringComparer.Ordinal).FirstOrDefault();
+                var best = AllRoutes.From(graph, [node], hopLimit).OrderBy(route => route.Etx)
+                    .ThenBy(route => route.Path.Length).ThenBy(route => route.Key, StringComparer.Ordinal).FirstOrDefault();
                 (ours[node]?.Etx).Should().Be(best.Path is null ? null : best.Etx);
                 if (best.Path is not null) ours[node]!.Path.Should().Equal(best.Path.Select(MeshSamples.Id));
             }

@@ -107,7 +107,8 @@ public sealed class HubAdviceTests
         Home home = HeldHomes.Of(7);
         StudyOptions options = new() { Goals = PlacementGoals.Default };
         HubPlacement alone = HubStudy.Run(home, home.Networks, [], options);
-        HubPlacement[] together = await Task.WhenAll(Enumerable.Range(0, 4).Select(_ => Task.Run(() => HubStudy.Run(home, home.Networks, [], options), TestContext.Current.CancellationToken)));
+        HubPlacement[] together = await Task.WhenAll(
+            Enumerable.Range(0, 4).Select(_ => Task.Run(() => HubStudy.Run(home, home.Networks, [], options), TestContext.Current.CancellationToken)));
         together.Should().AllSatisfy(hub => hub.Should().BeEquivalentTo(alone));
     }
 
@@ -153,7 +154,14 @@ public sealed class HubAdviceTests
             Devices =
             [
                 .. home.Devices,
-                .. other.Devices.Select(device => device with { Id = new($"second-{device.Id}"), Network = second.Name, Point = home.Devices[device.Id.Value.Length % home.Devices.Length].Point with { X = device.Point.X } }),
+                .. other.Devices.Select(
+                    device =>
+                        device with
+                        {
+                            Id = new($"second-{device.Id}"),
+                            Network = second.Name,
+                            Point = home.Devices[device.Id.Value.Length % home.Devices.Length].Point with { X = device.Point.X },
+                        }),
             ],
         };
     }

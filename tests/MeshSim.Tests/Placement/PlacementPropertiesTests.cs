@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using CsCheck;
 using MeshSim.Devices;
 using MeshSim.Mesh;
@@ -127,7 +128,9 @@ public sealed class PlacementPropertiesTests
     private static string Told(Home home, PlacementGoals goals)
     {
         RepeaterPlacement placement = CoverageStudy.Repeaters(CoverageStudy.Run(home, home.Networks[0], new()), new() { Goals = goals });
-        return FormattableString.Invariant(
-            $"{string.Join(' ', placement.Repeaters.Select(repeater => repeater.Outlet.Id))} {string.Join(' ', placement.KeptOn)} {placement.Cost} {placement.CostBound} {string.Join(' ', placement.Unserved)}");
+        return string.Create(
+            CultureInfo.InvariantCulture,
+            $"{string.Join(' ', placement.Repeaters.Select(repeater => repeater.Outlet.Id))} {string.Join(' ', placement.KeptOn)} {placement.Cost} "
+                + $"{placement.CostBound} {string.Join(' ', placement.Unserved)}");
     }
 }

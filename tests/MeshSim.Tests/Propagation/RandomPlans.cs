@@ -29,7 +29,18 @@ internal static class RandomPlans
     {
         Floor = new(Joists, 0.3, [.. stairwells.Select(outline => new Stairwell(outline))]),
         Rooms = [.. rooms.Select((outline, i) => new Room(new(FormattableString.Invariant($"room {i}")), outline))],
-        Objects = [.. objects.Select((outline, i) => new BlockingObject { Name = FormattableString.Invariant($"object {i}"), Footprint = outline, BaseMetres = 0.5, HeightMetres = 1, Construction = Metal })],
+        Objects =
+        [
+            .. objects.Select(
+                (outline, i) => new BlockingObject
+                {
+                    Name = FormattableString.Invariant($"object {i}"),
+                    Footprint = outline,
+                    BaseMetres = 0.5,
+                    HeightMetres = 1,
+                    Construction = Metal,
+                }),
+        ],
     };
 
     private static Gen<Polygon> Boxes(Gen<PlanPoint> point) =>

@@ -152,7 +152,8 @@ public sealed class ConcessionStudyTests
         int offered = 0;
         for (int seed = 0; seed < Homes; seed++)
         {
-            foreach (Concession concession in Tell(RandomHomes.Of(seed), PlacementGoals.OneWayEveryday with { Ways = ways }).Concessions.Where(concession => concession.Kind == ConcessionKind.LeastMargin))
+            Infeasibility told = Tell(RandomHomes.Of(seed), PlacementGoals.OneWayEveryday with { Ways = ways });
+            foreach (Concession concession in told.Concessions.Where(concession => concession.Kind == ConcessionKind.LeastMargin))
             {
                 concession.Unserved.Should().BeEmpty("seed {0}", seed);
                 concession.DesignMargin!.Value.Value.Should().BePositive();

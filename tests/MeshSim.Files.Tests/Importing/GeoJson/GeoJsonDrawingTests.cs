@@ -41,7 +41,8 @@ public sealed class GeoJsonDrawingTests
     {
         Drawing drawing = Read("""
             {"type":"FeatureCollection","features":[
-             {"type":"Feature","id":7,"properties":{"level":0,"layer":"rooms","name":"hall"},"geometry":{"type":"Polygon","coordinates":[[[0,0],[4,0],[4,3],[0,0]],[[1,1],[2,1],[2,1.5],[1,1]]]}},
+             {"type":"Feature","id":7,"properties":{"level":0,"layer":"rooms","name":"hall"},
+              "geometry":{"type":"Polygon","coordinates":[[[0,0],[4,0],[4,3],[0,0]],[[1,1],[2,1],[2,1.5],[1,1]]]}},
              {"type":"Feature","properties":{"class":"a b","power":"mains"},"geometry":{"type":"MultiLineString","coordinates":[[[0,0],[1,0]],[[2,0],[3,0]]]}},
              {"type":"Feature","properties":null,"geometry":null},
              {"type":"Feature","properties":{"layer":"room names","name":"den"},"geometry":{"type":"Point","coordinates":[1,2]}}
@@ -54,7 +55,7 @@ public sealed class GeoJsonDrawingTests
         drawing.Shapes[1].Names.Classes.Should().Equal("a", "b", "mains");
         drawing.Shapes[2].Text.Should().Be("den");
         drawing.LeftOut.Select(one => FormattableString.Invariant($"{one.Place.Line}: {one.What}: {one.Why}")).Should().Equal(
-            "2: a hole of feature \"hall\": an outline has no holes", "4: feature without a name: it has no geometry");
+            "2: a hole of feature \"hall\": an outline has no holes", "5: feature without a name: it has no geometry");
     }
 
     [Fact]

@@ -26,7 +26,8 @@ internal sealed class MeasuredHome
         {
             Name = new("measured"),
             Radio = Radio,
-            Channel = Enumerable.Range(Radio.FirstChannel, Radio.LastChannel - Radio.FirstChannel + 1).MinBy(channel => Math.Abs(Radio.Carrier(channel).Megahertz - building.Carrier.Megahertz)),
+            Channel = Enumerable.Range(Radio.FirstChannel, Radio.LastChannel - Radio.FirstChannel + 1).MinBy(
+                channel => Math.Abs(Radio.Carrier(channel).Megahertz - building.Carrier.Megahertz)),
             Coordinator = deviceAt.Values.First().Id,
             HopLimit = Radio.HopLimit,
         };

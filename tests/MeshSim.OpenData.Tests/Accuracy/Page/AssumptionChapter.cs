@@ -22,12 +22,14 @@ internal static class AssumptionChapter
         foreach (string construction in Constructions)
         {
             string[] figures = [.. new[] { AccuracySets.Flat, AccuracySets.Office }.Select(assessment => new Assessment(Of(assessment.Building, construction)))
-                .SelectMany(changed => new[] { changed.ErrorsOf(changed.Catalogue(ModelName.LogDistance)), changed.ErrorsOf(changed.Catalogue(ModelName.Detour)) }).Select(errors => Hundredths(errors.RmseDb))];
+                .SelectMany(changed => new[] { changed.ErrorsOf(changed.Catalogue(ModelName.LogDistance)), changed.ErrorsOf(changed.Catalogue(ModelName.Detour)) })
+                    .Select(errors => Hundredths(errors.RmseDb))];
             yield return $"| {construction} | {string.Join(" | ", figures)} |";
         }
 
         yield return "";
-        yield return "A wrong guess between masonry walls costs up to 2 dB in the flat and 1 dB in the office with the way round, and 4 and 13 dB without it. Where walls are light, the way round changes nothing.";
+        yield return "A wrong guess between masonry walls costs up to 2 dB in the flat and 1 dB in the office with the way round, and 4 and 13 dB without it. Where "
+            + "walls are light, the way round changes nothing.";
     }
 
     private static MeasuredBuilding Of(MeasuredBuilding building, string construction) => building with

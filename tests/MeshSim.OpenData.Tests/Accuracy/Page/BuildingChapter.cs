@@ -77,12 +77,14 @@ internal static class BuildingChapter
         BuildingFit detour = assessment.Fitted(ModelName.Detour, hasOffsets: assessment.Building.HasWalls);
         if (!assessment.Building.HasWalls)
         {
-            yield return $"Least squares: n = {Hundredths(assessment.Line.Exponent)}, {Tenths(assessment.Line.OffsetDbm)} dBm at 1 m. Fitted: n = {Hundredths(detour.Exponent)}, one offset for all. Without walls log-distance and detour are the same.";
+            yield return $"Least squares: n = {Hundredths(assessment.Line.Exponent)}, {Tenths(assessment.Line.OffsetDbm)} dBm at 1 m. Fitted: n = "
+                + $"{Hundredths(detour.Exponent)}, one offset for all. Without walls log-distance and detour are the same.";
             yield break;
         }
 
         BuildingFit sum = assessment.Fitted(ModelName.LogDistance, hasOffsets: true);
-        yield return $"Distance only: n = {Hundredths(assessment.Line.Exponent)}. Fitted: log-distance n = {Hundredths(sum.Exponent)}, a wall {Signed(sum.WallCorrectionDb)} dB against the catalogue; "
+        yield return $"Distance only: n = {Hundredths(assessment.Line.Exponent)}. Fitted: log-distance n = {Hundredths(sum.Exponent)}, a wall "
+            + $"{Signed(sum.WallCorrectionDb)} dB against the catalogue; "
             + $"detour n = {Hundredths(detour.Exponent)}, a wall {Signed(detour.WallCorrectionDb)} dB, and {Tenths(detour.DetourDb ?? 0)} dB for the way round.";
         if (assessment.Building.Links.Any(link => link.IsTest)) yield return TestRemark(assessment);
     }
@@ -91,7 +93,8 @@ internal static class BuildingChapter
     {
         ErrorFigures one = assessment.SetApart(ModelName.Detour, hasOffsets: false);
         double scatter = Math.Sqrt((one.RmseDb * one.RmseDb) - (one.BiasDb * one.BiasDb));
-        return $"On the test points all laws are low by one to two decibels: other phones were used there. Without that common difference {Hundredths(scatter)} dB would remain of the {Hundredths(one.RmseDb)} dB with one offset.";
+        return $"On the test points all laws are low by one to two decibels: other phones were used there. Without that common difference {Hundredths(scatter)} dB "
+            + $"would remain of the {Hundredths(one.RmseDb)} dB with one offset.";
     }
 
     private static string Signed(double? decibels) => (decibels > 0 ? "+" : "") + Tenths(decibels ?? 0);

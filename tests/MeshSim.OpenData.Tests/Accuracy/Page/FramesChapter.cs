@@ -18,7 +18,8 @@ internal static class FramesChapter
         double width = FrameCurve.LevelOf(0.9, points) - FrameCurve.LevelOf(0.1, points), predictedWidth = FrameCurve.PredictedLevelOf(0.9) - FrameCurve.PredictedLevelOf(0.1);
         yield return "## Frames that arrive, against level";
         yield return "";
-        yield return $"Bursts of {FrameCurve.Frames} frames of {FrameCurve.Octets} octets between IEEE 802.15.4 nodes indoors, each burst's mean level and share of frames that arrived (1,530,960 bursts of the Grenoble site). "
+        yield return $"Bursts of {FrameCurve.Frames} frames of {FrameCurve.Octets} octets between IEEE 802.15.4 nodes indoors, each burst's mean level and share of "
+            + "frames that arrived (1,530,960 bursts of the Grenoble site). "
             + "**Source.** K. Brun-Laguna et al., \"dense connectivity\" data sets, 2016 to 2018. **Licence.** None stated.";
         yield return "";
         yield return $"| | measured | predicted, `{FrameCurve.Radio.Name}` |";
@@ -27,8 +28,10 @@ internal static class FramesChapter
         yield return $"| from 10 % to 90 % in | {Tenths(width)} dB | {Tenths(predictedWidth)} dB |";
         yield return $"| plateau well above | {Hundredths(points.Where(point => point.LevelDbm is >= -80 and <= -70).Average(point => point.Share))} | 1.00 |";
         yield return "";
-        yield return $"The half point lies {Tenths(half - predicted)} dB above ours, against a goal of 3 dB. The chip's makers state {Tenths(FrameCurve.StatedByMakerDbm)} dBm (from memory), so it should hear better than the class in our catalogue, not worse. "
-            + "How much of it is the way it was measured? A burst's level is the mean over the frames that did arrive, those on their stronger moments, and the register ends somewhere. Computed for "
+        yield return $"The half point lies {Tenths(half - predicted)} dB above ours, against a goal of 3 dB. The chip's makers state "
+            + $"{Tenths(FrameCurve.StatedByMakerDbm)} dBm (from memory), so it should hear better than the class in our catalogue, not worse. "
+            + "How much of it is the way it was measured? A burst's level is the mean over the frames that did arrive, those on their stronger moments, and "
+            + "the register ends somewhere. Computed for "
             + "our receiver, with as many bursts at every level:";
         yield return "";
         foreach (string line in Sampled()) yield return line;
@@ -44,7 +47,8 @@ internal static class FramesChapter
         {
             (double LevelDbm, double Share)[] open = BurstSampling.Curve(FrameCurve.Receiver, fading, floorDbm: null);
             (double LevelDbm, double Share) lowest = BurstSampling.Curve(FrameCurve.Receiver, fading, FrameCurve.RegisterFloorDbm)[0];
-            yield return $"| {name} | {Tenths(FrameCurve.LevelOf(0.5, open))} dBm, {Tenths(FrameCurve.LevelOf(0.9, open) - FrameCurve.LevelOf(0.1, open))} dB | {Hundredths(lowest.Share)} of the frames in its lowest bin, {Tenths(lowest.LevelDbm)} dBm |";
+            yield return $"| {name} | {Tenths(FrameCurve.LevelOf(0.5, open))} dBm, {Tenths(FrameCurve.LevelOf(0.9, open) - FrameCurve.LevelOf(0.1, open))} dB | "
+                + $"{Hundredths(lowest.Share)} of the frames in its lowest bin, {Tenths(lowest.LevelDbm)} dBm |";
         }
     }
 
@@ -55,14 +59,21 @@ internal static class FramesChapter
         double pile = FrameCurve.BurstsWithin(PileLowDbm, PileHighDbm), steps = (AboveHighDbm - AboveLowDbm + 1) / StepDb, step = FrameCurve.BurstsWithin(AboveLowDbm, AboveHighDbm) / steps;
         double piledDb = StepDb * (pile - step) / step;
         double atFloor = points.Single(point => point.LevelDbm == FrameCurve.RegisterFloorDbm).Share;
-        yield return $"- Averaging over the frames that arrived moves the edge up by {Tenths(Shift(BurstFading.Rayleigh))} dB if frames fade as Rayleigh has it, but makes it far wider than it is. "
+        yield return $"- Averaging over the frames that arrived moves the edge up by {Tenths(Shift(BurstFading.Rayleigh))} dB if frames fade as Rayleigh has it, but "
+            + "makes it far wider than it is. "
             + $"The measured width allows for a scatter of some 2 dB, and that moves it by {Tenths(scatteredDb)} dB.";
-        yield return $"- A register that is right and ends at {Tenths(FrameCurve.RegisterFloorDbm)} dBm does not explain it either: all that is weaker would be read there, and from a quarter to most of those frames arrive; measured were {Hundredths(atFloor)} of them.";
-        yield return $"- Levels pile up at the edge: the register's step from {Tenths(PileLowDbm)} to {Tenths(PileHighDbm)} dBm holds {Count((int)pile)} bursts, the four above it {Count((int)step)} each. If weaker levels were no rarer, that is "
+        yield return $"- A register that is right and ends at {Tenths(FrameCurve.RegisterFloorDbm)} dBm does not explain it either: all that is weaker would be read "
+            + $"there, and from a quarter to most of those frames arrive; measured were {Hundredths(atFloor)} of them.";
+        yield return $"- Levels pile up at the edge: the register's step from {Tenths(PileLowDbm)} to {Tenths(PileHighDbm)} dBm holds {Count((int)pile)} bursts, the four "
+            + $"above it {Count((int)step)} each. If weaker levels were no rarer, that is "
             + $"{Tenths(piledDb)} dB of them read too high: the true edge then lies {Tenths(piledDb)} dB lower than it seems.";
-        yield return $"- Of {Tenths(rest)} dB {Tenths(rest - piledDb - scatteredDb)} dB remain. Such registers are stated to be right within 5 dB (from memory), which would cover it; noise of other networks (the plateau shows them) raises the edge too. "
+        yield return $"- Of {Tenths(rest)} dB {Tenths(rest - piledDb - scatteredDb)} dB remain. Such registers are stated to be right within 5 dB (from memory), which "
+            + "would cover it; noise of other networks (the plateau shows them) raises the edge too. "
             + "That is a bound and no proof: nothing in the data tells these apart.";
         yield return "";
-        yield return string.Create(CultureInfo.InvariantCulture, $"So the data confirm that the edge is steep, and do not show where it lies. No figure of the catalogue was changed for it. Other traffic keeps the plateau below 1; this program counts it as interference where a home names it.");
+        yield return string.Create(
+            CultureInfo.InvariantCulture,
+            $"So the data confirm that the edge is steep, and do not show where it lies. No figure of the catalogue was changed for it. Other traffic keeps "
+                + $"the plateau below 1; this program counts it as interference where a home names it.");
     }
 }

@@ -1,3 +1,4 @@
+using System.Globalization;
 using MeshSim.OpenData.Tests.Accuracy.Fits;
 using MeshSim.Propagation;
 using static MeshSim.OpenData.Tests.Accuracy.Page.PageNumbers;
@@ -21,8 +22,10 @@ internal static class HearingChapter
         double always = 2.0 * heard / (all + heard);
         yield return "## Who hears whom";
         yield return "";
-        yield return $"On the office floor, over all {Count(all)} links. Heard means: in at least half of the samples, at a mean level of what the receiver needs or more. A receiver that needs {Tenths(PhoneFloorDbm)} dBm "
-            + $"is the phone itself; one that needs {Tenths(DullerDbm)} dBm stands for a duller one, about what a mesh radio has to spare where it counts. Predicted means: a predicted level of as much. Fitted laws know the levels of the heard links, "
+        yield return $"On the office floor, over all {Count(all)} links. Heard means: in at least half of the samples, at a mean level of what the receiver needs or "
+            + $"more. A receiver that needs {Tenths(PhoneFloorDbm)} dBm "
+            + $"is the phone itself; one that needs {Tenths(DullerDbm)} dBm stands for a duller one, about what a mesh radio has to spare where it counts. "
+            + "Predicted means: a predicted level of as much. Fitted laws know the levels of the heard links, "
             + "the last one also that the silent ones lie below what the phone needs.";
         yield return "";
         yield return "| needs dBm | law | precision | recall | F1 | both | only predicted | only heard | neither |";
@@ -38,10 +41,16 @@ internal static class HearingChapter
         }
 
         yield return "";
-        yield return FormattableString.Invariant($"How to read it. At {Tenths(PhoneFloorDbm)} dBm only {all - heard} of {Count(all)} links are silent, so \"everybody hears everybody\" has an F1 of {always:0.000} already, and a high F1 says nothing: look at the last column. ")
-            + "A law with a way round finds no silent link there, as its levels end where the way round does; the plain sum of the catalogue finds two thirds of them, and calls three times as many silent that were heard. "
-            + "Told that they are silent, the fit finds some. At the very floor none of the laws can be trusted to say who hears nothing; this is why a link counts only with the design margin. "
-            + "Where the need is higher, a third of the links lie below it, and the figures mean something: both models tell the two apart well, and distance alone does not. In the halls every pair heard each other, and every pair is predicted to.";
+        yield return string.Create(
+            CultureInfo.InvariantCulture,
+            $"How to read it. At {Tenths(PhoneFloorDbm)} dBm only {all - heard} of {Count(all)} links are silent, so \"everybody hears everybody\" has an F1 "
+                + $"of {always:0.000} already, and a high F1 says nothing: look at the last column. ")
+            + "A law with a way round finds no silent link there, as its levels end where the way round does; the plain sum of the catalogue finds two thirds "
+            + "of them, and calls three times as many silent that were heard. "
+            + "Told that they are silent, the fit finds some. At the very floor none of the laws can be trusted to say who hears nothing; this is why a link "
+            + "counts only with the design margin. "
+            + "Where the need is higher, a third of the links lie below it, and the figures mean something: both models tell the two apart well, and distance "
+            + "alone does not. In the halls every pair heard each other, and every pair is predicted to.";
     }
 
     private static IEnumerable<(string Name, ILevelLaw Law)> LawsOf(Assessment office)

@@ -41,12 +41,16 @@ internal static class SummaryChapter
         Assessment flat = AccuracySets.Flat, office = AccuracySets.Office;
         string Gain(Assessment of) => Tenths(of.FiguresOf(of.LeftOutOfLine()).RmseDb - of.ErrorsOf(of.Catalogue(ModelName.Detour)).RmseDb);
         yield return $"- Where there are walls, the catalogue without any fit beats a fit of distance, by {Gain(flat)} and {Gain(office)} dB.";
-        yield return $"- Walls that simply add up are wrong in a large building: {Catalogue(office, ModelName.LogDistance)} dB, where the way round leaves {Catalogue(office, ModelName.Detour)} dB.";
+        yield return $"- Walls that simply add up are wrong in a large building: {Catalogue(office, ModelName.LogDistance)} dB, where the way round leaves "
+            + $"{Catalogue(office, ModelName.Detour)} dB.";
         yield return $"- For a transmitter that was not measured {LeftOut(flat, ModelName.Detour)} dB remain in the flat and {LeftOut(office, ModelName.Detour)} dB on the office floor. "
             + "The default shadowing of this program is 5 dB: right for a flat, too little for a long floor.";
-        yield return "- On the office floor a fit is no better than the catalogue for a transmitter that it has not seen: what was learnt at six others says less about the seventh than about themselves.";
-        yield return "- Both buildings favour a way round: doorways stood open in the flat, and on the office floor all points lie in the corridor and the hall. Into rooms behind shut doors it will be dearer.";
-        yield return "- Without walls distance alone decides, and exponents run from 1.5 in a reflecting hall to 3.3 between book shelves. No one value would be right; 2 is kept, and a home can say otherwise. "
+        yield return "- On the office floor a fit is no better than the catalogue for a transmitter that it has not seen: what was learnt at six others says less about "
+            + "the seventh than about themselves.";
+        yield return "- Both buildings favour a way round: doorways stood open in the flat, and on the office floor all points lie in the corridor and the hall. Into "
+            + "rooms behind shut doors it will be dearer.";
+        yield return "- Without walls distance alone decides, and exponents run from 1.5 in a reflecting hall to 3.3 between book shelves. No one value would be right; "
+            + "2 is kept, and a home can say otherwise. "
             + "Fitted, the program is as good there as least squares.";
     }
 

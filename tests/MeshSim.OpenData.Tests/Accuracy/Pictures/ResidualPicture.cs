@@ -18,7 +18,8 @@ internal static class ResidualPicture
     /// <summary>The ends of the scale, dB.</summary>
     private const double ScaleDb = 12, LegendStepDb = 4;
 
-    private static readonly SKColor TooHigh = new(0xB2, 0x18, 0x2B), Right = new(0xF4, 0xF1, 0xEA), TooLow = new(0x1B, 0x5E, 0xA8), Wall = new(0x37, 0x3D, 0x45), Edge = new(0x8C, 0x8A, 0x84);
+    private static readonly SKColor TooHigh = new(0xB2, 0x18, 0x2B), Right = new(0xF4, 0xF1, 0xEA), TooLow = new(0x1B, 0x5E, 0xA8);
+    private static readonly SKColor Wall = new(0x37, 0x3D, 0x45), Edge = new(0x8C, 0x8A, 0x84);
 
     /// <summary>The picture as a PNG file.</summary>
     /// <param name="building">The building.</param>

@@ -89,7 +89,11 @@ public sealed class MapEstimatorTests
         // y = 10 + p with p held at −1 or above, though −4 would fit: the constant takes the rest.
         var design = Matrix<double>.Build.Dense(4, 2, (row, column) => column == 0 || row >= 2 ? 1 : 0);
         MapEstimate estimate = new MapEstimator(
-            new LinearObservations(design), [new(10), new(10), new(6), new(6)], [Prior.Flat, new(0, double.PositiveInfinity, Least: -1)], HuberLoss.LeastSquares, new(1, 0, IsFixed: true)).Estimate();
+            new LinearObservations(design),
+            [new(10), new(10), new(6), new(6)],
+            [Prior.Flat, new(0, double.PositiveInfinity, Least: -1)],
+            HuberLoss.LeastSquares,
+            new(1, 0, IsFixed: true)).Estimate();
 
         estimate.Parameters[1].Should().Be(-1);
         estimate.Parameters[0].Should().BeApproximately(8.5, Rounding, "that is the mean of 10, 10, 7 and 7");
@@ -114,10 +118,18 @@ public sealed class MapEstimatorTests
     }
 
     private static MapEstimate Mean(double[] values, HuberLoss loss) => new MapEstimator(
-        new LinearObservations(Matrix<double>.Build.Dense(values.Length, 1, 1)), [.. values.Select(value => new Observation(value))], [Prior.Flat], loss, new(0.6, 0, IsFixed: true)).Estimate();
+        new LinearObservations(Matrix<double>.Build.Dense(values.Length, 1, 1)),
+        [.. values.Select(value => new Observation(value))],
+        [Prior.Flat],
+        loss,
+        new(0.6, 0, IsFixed: true)).Estimate();
 
     private static MapEstimate LeastSquares(Matrix<double> design, Vector<double> observed) => new MapEstimator(
-        new LinearObservations(design), [.. observed.Select(value => new Observation(value))], [.. Enumerable.Repeat(Prior.Flat, design.ColumnCount)], HuberLoss.LeastSquares, new(1, 0)).Estimate();
+        new LinearObservations(design),
+        [.. observed.Select(value => new Observation(value))],
+        [.. Enumerable.Repeat(Prior.Flat, design.ColumnCount)],
+        HuberLoss.LeastSquares,
+        new(1, 0)).Estimate();
 
     private static (Matrix<double> Design, Vector<double> Observed) Doubles(CertifiedRegression regression) => (
         Matrix<double>.Build.DenseOfRows(regression.Design.Select(row => row.Select(value => value.Value))),

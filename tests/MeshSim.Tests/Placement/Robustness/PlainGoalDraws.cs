@@ -49,7 +49,9 @@ internal sealed class PlainGoalDraws
             {
                 RepeaterProblem problem = new(old.Relays, old.Coordinator, old.OutletCount, old.HopLimit, old.DesignMargin, (a, b) =>
                     slopes.TryGetValue((old, a, b), out ImmutableArray<LossSlope> hangsOn)
-                        ? old.Margin(a, b) + new Decibels((kind == 1 ? 0 : ofNode[a] + ofNode[b] + ofLink[(a, b)]) - (kind == 0 ? 0 : hangsOn.Sum(slope => slope.DeviationDb * unknowns[slope.Unknown])))
+                        ? old.Margin(a, b) + new Decibels(
+                            (kind == 1 ? 0 : ofNode[a] + ofNode[b] + ofLink[(a, b)])
+                            - (kind == 0 ? 0 : hangsOn.Sum(slope => slope.DeviationDb * unknowns[slope.Unknown])))
                         : new(double.NegativeInfinity));
                 return problem.LinksAtLeast(kind == 1 ? old.DesignMargin : Decibels.Zero);
             }

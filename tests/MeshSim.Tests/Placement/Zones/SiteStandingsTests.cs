@@ -130,7 +130,12 @@ public sealed class SiteStandingsTests
         private Demand[] Demands(int? without)
         {
             int? site = without is { } gone ? survey.Problem.NodeOf(gone) : null;
-            return [.. Demand.Of([.. survey.Situations.Select(situation => site is { } node ? situation with { WithoutPower = [.. situation.WithoutPower, node] } : situation)], placement.Ways)];
+            return
+            [
+                .. Demand.Of(
+                    [.. survey.Situations.Select(situation => site is { } node ? situation with { WithoutPower = [.. situation.WithoutPower, node] } : situation)],
+                    placement.Ways),
+            ];
         }
 
         private static HashSet<UnmetDemand> Missed(Demand[] demands, int[] chosen)

@@ -16,10 +16,15 @@ internal sealed record RandomHome(FloorPlan Plan, Position Transmitter, FieldGri
 {
     public override string ToString() =>
         $"transmitter {Transmitter}, grid {Grid}, " + string.Join("; ", Plan.Storeys.Select(storey =>
-            $"{storey.Name} at {storey.ElevationMetres} ceiling {storey.CeilingMetres} walls [{string.Join(", ", storey.Walls.Select(wall => $"{wall.Start}-{wall.End} {wall.Construction} {string.Join("/", wall.Openings.Select(opening => $"{opening.OffsetMetres}+{opening.WidthMetres} {opening.SillMetres}+{opening.HeightMetres}"))}"))}]"
+            $"{storey.Name} at {storey.ElevationMetres} ceiling {storey.CeilingMetres} walls [{string.Join(", ", storey.Walls.Select(WordsOf))}]"
             + $" rooms [{string.Join(", ", storey.Rooms.Select(room => string.Join(" ", room.Outline.Corners)))}]"
             + $" stairs [{string.Join(", ", storey.Floor?.Stairwells.Select(stairs => string.Join(" ", stairs.Outline.Corners)) ?? [])}]"
             + $" objects [{string.Join(", ", storey.Objects.Select(item => $"{item.BaseMetres}+{item.HeightMetres} {string.Join(" ", item.Footprint.Corners)}"))}]"));
+
+    private static string WordsOf(Wall wall) => $"{wall.Start}-{wall.End} {wall.Construction} {string.Join("/", wall.Openings.Select(WordsOf))}";
+
+    private static string WordsOf(Opening opening) =>
+        FormattableString.Invariant($"{opening.OffsetMetres}+{opening.WidthMetres} {opening.SillMetres}+{opening.HeightMetres}");
 }
 
 internal static class RandomHomes

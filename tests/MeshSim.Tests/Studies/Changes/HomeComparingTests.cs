@@ -123,7 +123,8 @@ public sealed class HomeComparingTests
 
         ImmutableArray<PlanChange> plan = CompareStudy.Changes(Terrace, On(changed)).Plan;
 
-        plan.Select(change => change.Words).Should().Equal("the room is gone", "the storey has other heights", "walls stand elsewhere or are built of something else", "objects are different");
+        plan.Select(change => change.Words)
+            .Should().Equal("the room is gone", "the storey has other heights", "walls stand elsewhere or are built of something else", "objects are different");
         plan.Should().OnlyContain(change => !change.HidesTheMap);
     }
 

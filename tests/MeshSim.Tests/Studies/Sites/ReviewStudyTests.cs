@@ -74,7 +74,8 @@ public sealed class ReviewStudyTests
         {
             Outlet outlet = repeater.Outlet;
             Field field = zone.Spare.Single(field => field.Grid.Storey == outlet.Storey);
-            int column = (int)Math.Round((outlet.Point.X - field.Grid.Origin.X) / (double)field.Grid.Step), row = (int)Math.Round((outlet.Point.Y - field.Grid.Origin.Y) / (double)field.Grid.Step);
+            int column = (int)Math.Round((outlet.Point.X - field.Grid.Origin.X) / (double)field.Grid.Step);
+            int row = (int)Math.Round((outlet.Point.Y - field.Grid.Origin.Y) / (double)field.Grid.Step);
             if (field.Grid.At(column, row).Plan == outlet.Point) ((double)field[column, row]).Should().BeApproximately(review.Sites[index].Spare!.Value.Value, EdgeDb);
             zone.Parts.Should().Contain(part => part.Room == outlet.Room && part.Share > 0 && part.Share <= 1);
             zone.AreaSquareMetres.Should().BePositive();
@@ -91,7 +92,8 @@ public sealed class ReviewStudyTests
         Home moved = FollowedAdvice.WithHubAt(Terrace, hub.Networks, outlet);
         review.Spare!.Value.Value.Should().Be(review.Networks.Min(network => network.Spare!.Value.Value)).And.BeGreaterThan(0);
         Field field = review.Zone.Spare.Single(field => field.Grid.Storey == outlet.Storey);
-        int column = (int)Math.Round((outlet.Point.X - field.Grid.Origin.X) / (double)field.Grid.Step), row = (int)Math.Round((outlet.Point.Y - field.Grid.Origin.Y) / (double)field.Grid.Step);
+        int column = (int)Math.Round((outlet.Point.X - field.Grid.Origin.X) / (double)field.Grid.Step);
+        int row = (int)Math.Round((outlet.Point.Y - field.Grid.Origin.Y) / (double)field.Grid.Step);
         if (field.Grid.At(column, row).Plan == outlet.Point) ((double)field[column, row]).Should().BeApproximately(review.Spare.Value.Value, EdgeDb);
         HubNetworkReview network = review.Networks.Single();
         network.Chances.Should().BeNull();

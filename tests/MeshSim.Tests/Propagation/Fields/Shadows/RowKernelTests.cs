@@ -66,7 +66,9 @@ public sealed class RowKernelTests
         public double LossDb(int sum, double square)
         {
             double wallsDb = sum * (double)UnitDb;
-            return OneMetreDb + FloorsDb + (5 * Exponent * Math.Log10(Math.Max(ShortestSquare, square + (double)Rest))) + (ExtraDb is { } extraDb ? Detour.LossDb(wallsDb, extraDb) : wallsDb);
+            return OneMetreDb + FloorsDb
+                + (5 * Exponent * Math.Log10(Math.Max(ShortestSquare, square + (double)Rest)))
+                + (ExtraDb is { } extraDb ? Detour.LossDb(wallsDb, extraDb) : wallsDb);
         }
 
         private static int StartOf(int jump) => Math.Abs(jump);
