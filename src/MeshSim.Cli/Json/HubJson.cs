@@ -21,6 +21,8 @@ internal sealed record HubJson(
     bool ServesAll,
     bool IsProven,
     int SitesConsidered,
+    int SitesLeftOut,
+    OpenSitesJson? Open,
     int OutletsSwitchedOff,
     ImmutableArray<HubSiteJson> Sites,
     ImmutableArray<HubGroupJson> Apart,
@@ -38,8 +40,10 @@ internal sealed record HubJson(
         hub.StatesHeld,
         new(home.Costs.Repeater, home.Costs.HubMove, home.Costs.SwitchGivenUp),
         hub.ServesAll,
-        hub.Sites.All(site => site.IsProven),
+        hub.IsProven,
         hub.SitesConsidered,
+        hub.SitesLeftOut,
+        hub.Open is { } open ? new(open.Count, open.OutOfReach, open.Unserved, open.Cost) : null,
         hub.OutletsSwitchedOff,
         [.. hub.Sites.Select(HubSiteJson.Of)],
         [.. hub.Apart.Select(group => new HubGroupJson(Names(group.Networks), HubSiteJson.Of(group.Site)))],
@@ -47,6 +51,9 @@ internal sealed record HubJson(
 
     private static ImmutableArray<string> Names(ImmutableArray<NetworkName> names) => [.. names.Select(name => name.Value)];
 }
+
+/// <summary>Sites that may be better than the best one, and what any of them comes to at least.</summary>
+internal sealed record OpenSitesJson(int Count, int OutOfReach, int Unserved, int Cost);
 
 /// <summary>What things cost, in the home's units.</summary>
 internal sealed record CostsJson(int Repeater, int HubMove, int SwitchGivenUp);

@@ -25,7 +25,7 @@ internal static class HubTable
                     + (hub.Sites.All(site => site.IsProven) ? "" : " A cost with \"or less\" is not proven to be the least."),
                 .. hub.Sites.Where(site => !site.DarkIn.IsEmpty).GroupBy(site => NameList.Spoken(site.DarkIn), StringComparer.Ordinal)
                     .Select(sites => $"No power at the hub in {sites.Key}: {string.Join(", ", sites.Select(Name))}. No device has a way then."),
-                .. LeftOut(hub.OutletsSwitchedOff),
+                .. LeftOut(hub),
             ],
         };
     }
@@ -43,9 +43,16 @@ internal static class HubTable
         site.WeakestMargin is { } margin ? Figures.Decibels(margin) : "",
     ];
 
-    private static IEnumerable<string> LeftOut(int outlets)
+    private static IEnumerable<string> LeftOut(HubPlacement hub)
     {
-        if (outlets > 0) yield return $"{Figures.Counted(outlets, "outlet")} not considered: switched off in a state that need not hold here.";
+        if (hub.SitesLeftOut > 0)
+        {
+            yield return $"{Figures.Counted(hub.SitesLeftOut, "site")} might come before the last one listed: there are too many to work all of them out, so those "
+                + "that promised most were. --room asks about fewer.";
+        }
+
+        if (hub.OutletsSwitchedOff > 0)
+            yield return $"{Figures.Counted(hub.OutletsSwitchedOff, "outlet")} not considered: switched off in a state that need not hold here.";
     }
 
     private static string Name(HubSite site) => site.Outlet?.Id.Value ?? "(as now)";

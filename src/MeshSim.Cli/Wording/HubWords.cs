@@ -13,13 +13,9 @@ internal static class HubWords
     public static string Answer(HubPlacement hub)
     {
         HubSite best = hub.Best, present = hub.Present;
-        string proof = hub.SitesConsidered == 1 ? "there is no other site to try"
-            : hub.Sites.All(site => site.IsProven)
-            ? $"no other of {Figures.Counted(hub.SitesConsidered, "site")} is better"
-            : $"better is not ruled out among {Figures.Counted(hub.SitesConsidered, "site")}";
         return best.Outlet is null
-            ? $"Leave the hub where it is: {Needs(best)} ({proof})."
-            : $"Move the hub to {RepeaterWords.Where(best.Outlet)}: {Needs(best)} ({proof}). Where it is now: {Needs(present)}.";
+            ? $"Leave the hub where it is: {Needs(best)} ({Proof(hub)})."
+            : $"Move the hub to {RepeaterWords.Where(best.Outlet)}: {Needs(best)} ({Proof(hub)}). Where it is now: {Needs(present)}.";
     }
 
     /// <summary>What standing apart would bring; null when nothing.</summary>
@@ -60,6 +56,17 @@ internal static class HubWords
 
     private static string Placed(HubSite site) => string.Join("; ", site.Networks.Where(network => !network.Repeaters.IsEmpty || !network.KeptOn.IsEmpty).Select(network =>
         $"{network.Network}: {string.Join(", ", network.Repeaters.Select(outlet => outlet.Id.Value).Concat(network.KeptOn.Select(device => $"{device} kept powered")))}"));
+
+    private static string Proof(HubPlacement hub)
+    {
+        string all = Figures.Counted(hub.SitesConsidered, "site");
+        if (hub.SitesConsidered == 1) return "there is no other site to try";
+        if (hub.Open is not { } open) return $"no other of {all} is better";
+        string least = open.OutOfReach < hub.Best.OutOfReach ? FormattableString.Invariant($"none leaves fewer than {Figures.Counted(open.OutOfReach, "device")} without a way")
+            : open.Unserved < hub.Best.Unserved ? FormattableString.Invariant($"none leaves fewer than {Figures.Counted(open.Unserved, "device")} without all that is asked")
+            : FormattableString.Invariant($"none costs less than {open.Cost}");
+        return $"{Figures.Count(open.Count)} of {all} may be better, but {least}";
+    }
 
     private static string Needs(HubSite site)
     {

@@ -24,11 +24,14 @@ public sealed record HubPlacement
 
     /// <summary>
     /// Number of sites considered, where the hub is now included. Those not listed are no better than the last but the present one, unless they are
-    /// <see cref="Open"/>.
+    /// <see cref="SitesLeftOut"/>.
     /// </summary>
     public required int SitesConsidered { get; init; }
 
-    /// <summary>The sites that might be better than the last one listed and were not worked out; null when there are none, as in any house.</summary>
+    /// <summary>Number of sites that were not worked out, because there are too many, and might come before the last one listed. 0 in any house.</summary>
+    public int SitesLeftOut { get; init; }
+
+    /// <summary>The sites that might be better than the best one; null when it is proven that none is.</summary>
     public OpenSites? Open { get; init; }
 
     /// <summary>Number of outlets that are no sites because a state that is not counted switches them off.</summary>
@@ -42,6 +45,9 @@ public sealed record HubPlacement
 
     /// <summary>Where the hub is now.</summary>
     public HubSite Present => Sites.First(site => site.Outlet is null);
+
+    /// <summary>Whether it is proven that no site is better and nothing at the best one cheaper.</summary>
+    public bool IsProven => Open is null && Best.IsProven;
 
     /// <summary>Whether the best site leaves no device unserved.</summary>
     public bool ServesAll => Best.Unserved == 0;

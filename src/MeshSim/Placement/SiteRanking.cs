@@ -48,18 +48,24 @@ internal sealed class SiteRanking
         }
 
         if (isLarge) WorkOut([(ranked[0].Place, limit)]);
-        Open = OpenSites.Of([.. queue.Where(place => !workedOut.ContainsKey(place) && MayBeListed(place)).Select(place => bounds[place].Score)]);
+        LeftOut = queue.Count(place => !workedOut.ContainsKey(place) && MayBeListed(place));
+        Open = OpenSites.Of([.. Enumerable.Range(0, bounds.Length).Where(place => place != ranked[0].Place).Select(LeastAt).Where(score => score.Rank.CompareTo(ranked[0].Site.Score.Rank) < 0)]);
     }
 
     /// <summary>The best sites, the best first; where the hub is now is the last if it is not among these.</summary>
     public ImmutableArray<HubSite> Best => [.. ranked.Where((entry, index) => index < listed || entry.Place == InPlace).Select(entry => entry.Site)];
 
-    /// <summary>The sites that might be among the best and were not worked out; null when there are none.</summary>
+    /// <summary>The sites that might be better than the best one found; null when there are none.</summary>
     public OpenSites? Open { get; }
+
+    /// <summary>Number of sites that were not worked out and might come before the last of the best.</summary>
+    public int LeftOut { get; }
 
     private long Size => bounds.Length * networks.Sum(network => (long)network.NodeCount * network.NodeCount);
 
     private bool MayBeListed(int place) => ranked.Length < listed || bounds[place].Score.Rank.CompareTo(ranked[listed - 1].Site.Score.Rank) <= 0;
+
+    private SiteScore LeastAt(int place) => workedOut.TryGetValue(place, out HubSite? site) ? site.Score with { Cost = site.LowerBound } : bounds[place].Score;
 
     private void WorkOut((int Place, WorkLimit Limit)[] batch)
     {

@@ -31,6 +31,7 @@ public static class HubStudy
             StatesHeld = [.. held.Select(state => state.Name)],
             Sites = together.Best,
             SitesConsidered = advice.SiteCount,
+            SitesLeftOut = together.LeftOut,
             Open = together.Open,
             OutletsSwitchedOff = HubSites.In(home, rooms, [.. home.States]).Length - sites.Length,
             Apart = advice.Apart(),

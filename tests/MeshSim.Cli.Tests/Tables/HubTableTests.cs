@@ -34,6 +34,13 @@ public sealed class HubTableTests
         HubWords.Answer(Hub).Should().StartWith("Move the hub to shed-wall")
             .And.Contain("no repeater, cost 0, 1 device with a way but not all that is asked, with no power there in fuse");
 
+    [Fact]
+    public void Sites_that_might_have_been_listed_are_counted_below_the_table()
+    {
+        HubTable.Of(Hub).Notes.Should().NotContain(note => note.Contains("too many", StringComparison.Ordinal));
+        HubTable.Of(Hub with { SitesLeftOut = 277 }).Notes.Should().ContainSingle(note => note.StartsWith("277 sites might come before the last one listed", StringComparison.Ordinal));
+    }
+
     private static HubSite Site(Outlet? outlet, int cost, string[] darkIn) => new(
         outlet, cost, cost, [new(Samples.Network.Name, [], [], darkIn.Length == 0 ? [] : [new("shed-sensor")], [], new(8), 0, 0, 0) { DarkIn = [.. darkIn] }]);
 }

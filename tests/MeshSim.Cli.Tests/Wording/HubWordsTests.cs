@@ -30,6 +30,20 @@ public sealed class HubWordsTests
         HubWords.Answer(Hub with { SitesConsidered = 1 }).Should().Be("Leave the hub where it is: no repeater, cost 0 (there is no other site to try).");
 
     [Fact]
+    public void Sites_that_may_be_better_are_counted_with_what_they_cost_at_least() =>
+        HubWords.Answer(Hub with { Sites = [Present with { Cost = 80 }], SitesConsidered = 601, Open = new(45, 0, 0, 60) })
+            .Should().Be("Leave the hub where it is: no repeater, cost 80 (45 of 601 sites may be better, but none costs less than 60).");
+
+    [Fact]
+    public void Sites_that_may_serve_more_are_counted_with_whom_they_leave_out_at_least()
+    {
+        HubSite without = Present with { Networks = [Present.Networks[0] with { OutOfReach = [new("a"), new("b")], Unserved = [new("a"), new("b"), new("c")] }] };
+        HubPlacement hub = Hub with { Sites = [without] };
+        HubWords.Answer(hub with { Open = new(2, 1, 1, 0) }).Should().EndWith("(2 of 3 sites may be better, but none leaves fewer than 1 device without a way).");
+        HubWords.Answer(hub with { Open = new(2, 2, 2, 0) }).Should().EndWith("(2 of 3 sites may be better, but none leaves fewer than 2 devices without all that is asked).");
+    }
+
+    [Fact]
     public void Two_ways_are_asked_of_a_mesh() => Basis(Topology.Mesh).Should().Contain("Asked for: two ways to each device");
 
     [Fact]
