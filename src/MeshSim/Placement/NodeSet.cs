@@ -1,3 +1,5 @@
+using System.Numerics;
+
 namespace MeshSim.Placement;
 
 /// <summary>A set of nodes, one bit each.</summary>
@@ -15,6 +17,12 @@ internal sealed class NodeSet
     /// <summary>The bits, lowest node first.</summary>
     public ulong[] Words { get; }
 
+    /// <summary>Number of nodes in the set.</summary>
+    public int Count => Words.Sum(BitOperations.PopCount);
+
+    /// <summary>The nodes in the set, lowest first.</summary>
+    public IEnumerable<int> Nodes => Enumerable.Range(0, Words.Length * BitsPerWord).Where(Contains);
+
     /// <summary>Number of words that hold that many nodes.</summary>
     public static int WordsFor(int nodeCount) => (nodeCount + BitsPerWord - 1) / BitsPerWord;
 
@@ -26,6 +34,34 @@ internal sealed class NodeSet
 
     /// <summary>Takes a node out.</summary>
     public void Remove(int node) => Words[node / BitsPerWord] &= ~Bit(node);
+
+    /// <summary>Whether all nodes of this set are in another one.</summary>
+    public bool IsWithin(NodeSet other)
+    {
+        ulong[] words = Words, others = other.Words;
+        for (int word = 0; word < words.Length; word++)
+            if ((words[word] & ~others[word]) != 0) return false;
+        return true;
+    }
+
+    /// <summary>Whether some node is in both sets.</summary>
+    public bool Meets(NodeSet other)
+    {
+        ulong[] words = Words, others = other.Words;
+        for (int word = 0; word < words.Length; word++)
+            if ((words[word] & others[word]) != 0) return true;
+        return false;
+    }
+
+    /// <summary>Makes it the nodes whose value is at least so much.</summary>
+    /// <param name="least">That much.</param>
+    /// <param name="values">Per node its value.</param>
+    public void SetToAtLeast(double least, ReadOnlySpan<double> values)
+    {
+        Array.Clear(Words);
+        for (int node = 0; node < values.Length; node++)
+            if (values[node] >= least) Add(node);
+    }
 
     /// <summary>A set of the same nodes.</summary>
     public NodeSet Copy() => new([.. Words]);
