@@ -62,10 +62,11 @@ internal sealed record NetworkAnswer(
     public NetworkAnswer Explained(StudyOptions options, Action<string> step)
     {
         var explanations = ImmutableArray.CreateBuilder<DeviceExplanation>();
+        StateGraphs graphs = new(Coverage.Home, Coverage.Network, Coverage.Model);
         foreach (DeviceReach reach in CoverageWords.Unreached(Coverage).Take(MostExplained))
         {
             step($"Trying what helps {reach.Device}");
-            explanations.Add(ExplainStudy.Device(Coverage.Home, Coverage.Home.Devices.First(device => device.Id == reach.Device), options));
+            explanations.Add(ExplainStudy.Device(Coverage, graphs, Coverage.Home.Devices.First(device => device.Id == reach.Device), options));
         }
 
         return this with { Explanations = explanations.ToImmutable() };

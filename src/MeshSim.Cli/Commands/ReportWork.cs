@@ -7,6 +7,7 @@ using MeshSim.Cli.Progress;
 using MeshSim.Cli.Reporting;
 using MeshSim.Cli.Tables;
 using MeshSim.Cli.Wording;
+using MeshSim.FloorPlans;
 using MeshSim.Studies;
 
 namespace MeshSim.Cli.Commands;
@@ -25,9 +26,9 @@ internal static class ReportWork
         StudyRequest request = StudyRequest.Read(shape.Study, parsed, terminal).On(shape.Grid, parsed);
         ReportContent content = Steps.Show(terminal, Expected(request, isPage), step =>
         {
-            ReportContent answered = Answered(request, step);
+            ReportContent answered = Answered(request, step, terminal.Stopping);
             if (folder is null) StagedFile.Write(path, ReportPage.Of(answered));
-            else ReportFiles.Fill(folder, answered, step);
+            else ReportFiles.Fill(folder, answered, step, terminal.Stopping);
             return answered;
         });
 
@@ -46,15 +47,17 @@ internal static class ReportWork
         return (request.Networks.Length * (4 + storeys + (isPage ? 0 : storeys))) + (isPage ? 0 : 1);
     }
 
-    private static ReportContent Answered(StudyRequest request, Action<string> step)
+    private static ReportContent Answered(StudyRequest request, Action<string> step, CancellationToken stopping)
     {
-        ImmutableArray<NetworkAnswer> answers =
-        [
-            .. request.Networks.Select(network =>
-                NetworkAnswer.Of(request.Home, network, request.Storeys(null), request.Options, step).Explained(request.Options, step)),
-        ];
+        ImmutableArray<Storey> storeys = request.Storeys(null);
+        ImmutableArray<NetworkAnswer> answers = [];
+        BandComparison? bands = null;
+        Parallel.Invoke(
+            new ParallelOptions { CancellationToken = stopping },
+            () => answers = SideBySide.Of(request.Networks, network => NetworkAnswer.Of(request.Home, network, storeys, request.Options, step).Explained(request.Options, step), stopping),
+            () => bands = Bands(request, step));
         ImmutableArray<string> notices = [.. request.Notices.Select(notice => notice.ToString())];
-        return new(request.Home, notices, request.Options, answers) { Bands = Bands(request, step) };
+        return new(request.Home, notices, request.Options, answers) { Bands = bands };
     }
 
     /// <summary>Where both networks are asked for and the rooms can tell them apart.</summary>

@@ -1,7 +1,9 @@
 using System.Collections.Immutable;
+using System.Text;
 using MeshSim.Cli.Answers;
 using MeshSim.Cli.Json;
 using MeshSim.Cli.Outputs;
+using MeshSim.Cli.Progress;
 using MeshSim.Drawing;
 using MeshSim.Studies;
 
@@ -19,26 +21,39 @@ internal static class ReportFiles
     private const string Maps = "map.json";
 
     /// <summary>Fills a folder; names each step as it begins.</summary>
-    public static void Fill(StagedFolder folder, ReportContent content, Action<string> step)
+    public static void Fill(StagedFolder folder, ReportContent content, Action<string> step, CancellationToken stopping)
+    {
+        // The page takes longest, so it comes first.
+        ImmutableArray<Func<(string Name, byte[] Content)>> files = [PageOf(content, step), .. Pictures(content, step), .. Figures(content)];
+        foreach ((string name, byte[] bytes) in SideBySide.Of(files, make => make(), stopping)) folder.Add(name, bytes);
+    }
+
+    private static Func<(string Name, byte[] Content)> PageOf(ReportContent content, Action<string> step) => Text(Page, () =>
+    {
+        step("Page");
+        return ReportPage.Of(content);
+    });
+
+    private static IEnumerable<Func<(string Name, byte[] Content)>> Pictures(ReportContent content, Action<string> step) =>
+        from answer in content.Answers
+        from map in answer.Maps
+        select (Func<(string, byte[])>)(() =>
+        {
+            step($"Picture of {map.Network}, {map.Storey}");
+            return (content.Names.Picture(map), MarginPicture.Png(answer.Coverage, map, answer.Placement, PictureSize.Default));
+        });
+
+    private static IEnumerable<Func<(string Name, byte[] Content)>> Figures(ReportContent content)
     {
         ImmutableArray<NetworkAnswer> answers = content.Answers;
-        foreach (NetworkAnswer answer in answers)
-        {
-            foreach (MarginMap map in answer.Maps)
-            {
-                step($"Picture of {map.Network}, {map.Storey}");
-                folder.Add(content.Names.Picture(map), MarginPicture.Png(answer.Coverage, map, answer.Placement, PictureSize.Default));
-            }
-        }
-
-        step("Page");
-        folder.Add(Links, JsonText.OfEach(answers.Select(answer => LinksJson.Of(answer.Coverage))));
-        folder.Add(Routes, JsonText.OfEach(answers.Select(answer => RoutesJson.Of(answer.Coverage))));
-        folder.Add(Repeaters, JsonText.OfEach(answers.Select(answer => RepeatersJson.Of(answer.Coverage, answer.Placement, review: answer.Review))));
-        folder.Add(Maps, JsonText.OfEach(
+        yield return Text(Links, () => JsonText.OfEach(answers.Select(answer => LinksJson.Of(answer.Coverage))));
+        yield return Text(Routes, () => JsonText.OfEach(answers.Select(answer => RoutesJson.Of(answer.Coverage))));
+        yield return Text(Repeaters, () => JsonText.OfEach(answers.Select(answer => RepeatersJson.Of(answer.Coverage, answer.Placement, review: answer.Review))));
+        yield return Text(Maps, () => JsonText.OfEach(
             from answer in answers
             from map in answer.Maps
             select MapJson.Of(answer.Coverage, map, content.Options, content.Names.Picture(map))));
-        folder.Add(Page, ReportPage.Of(content));
     }
+
+    private static Func<(string Name, byte[] Content)> Text(string name, Func<string> text) => () => (name, Encoding.UTF8.GetBytes(text()));
 }

@@ -17,7 +17,11 @@ public static class LinkTable
     /// <param name="network">One of its networks.</param>
     /// <param name="model">The path-loss model of the building, doors open or closed as the caller wants them.</param>
     /// <param name="state">Which devices are off; null when all are on.</param>
-    public static ImmutableArray<Link> Compute(Home home, Network network, IPathLossModel model, State? state)
+    public static ImmutableArray<Link> Compute(Home home, Network network, IPathLossModel model, State? state) => Compute(home, network, model, state, null);
+
+    /// <summary>The same, where some of the links are known.</summary>
+    internal static ImmutableArray<Link> Compute(
+        Home home, Network network, IPathLossModel model, State? state, IReadOnlyDictionary<(DeviceId From, DeviceId To), Link>? known)
     {
         Device[] devices = [.. home.DevicesOf(network).Where(device => state is null || !state.TurnsOff(device))];
         var pairs = (from first in Enumerable.Range(0, devices.Length)
@@ -29,7 +33,8 @@ public static class LinkTable
         Dictionary<DeviceId, Reception> needs = devices.ToDictionary(device => device.Id, surroundings.At);
         var uncertainties = new MarginUncertainties(home, network);
         var links = new Link[pairs.Length];
-        Parallel.For(0, pairs.Length, i => links[i] = Between(home, network, budget, model, pairs[i].From, pairs[i].To, needs, uncertainties));
+        Parallel.For(0, pairs.Length, i => links[i] =
+            known?.GetValueOrDefault((pairs[i].From.Id, pairs[i].To.Id)) ?? Between(home, network, budget, model, pairs[i].From, pairs[i].To, needs, uncertainties));
         return [.. links];
     }
 

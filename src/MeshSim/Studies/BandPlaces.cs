@@ -8,6 +8,8 @@ namespace MeshSim.Studies;
 /// <summary>Devices of any network as they would stand in one of them.</summary>
 internal sealed class BandPlaces(Home home, Network network, StudyOptions options)
 {
+    private readonly StateGraphs graphs = new(home, network, options.Model);
+
     /// <summary>How a device stands, or would stand.</summary>
     public BandStanding Of(Device device)
     {
@@ -40,6 +42,6 @@ internal sealed class BandPlaces(Home home, Network network, StudyOptions option
     {
         Device joined = ChangeNetwork.Joined(device, network);
         ImmutableArray<Device> devices = [.. home.Devices.Where(other => other.Id != device.Id), joined];
-        return new StateGraphs(home with { Devices = devices }, network, options.Model).In(options.State);
+        return graphs.After(home with { Devices = devices }, network).In(options.State);
     }
 }

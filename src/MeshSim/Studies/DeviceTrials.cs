@@ -16,14 +16,20 @@ internal sealed class DeviceTrials
     private readonly Network network;
     private readonly Device device;
     private readonly StudyOptions options;
+    private readonly StateGraphs graphs;
     private readonly DeviceStanding now;
     private readonly ImmutableArray<DeviceReach> before;
 
     /// <summary>Lists what could be tried; nothing when there is nothing to mend.</summary>
-    public DeviceTrials(Home home, Network network, Device device, StudyOptions options, NetworkCoverage coverage, DeviceStanding now)
+    /// <param name="coverage">The device's network as it is.</param>
+    /// <param name="graphs">Its links in any state.</param>
+    /// <param name="device">The device.</param>
+    /// <param name="options">Model and state.</param>
+    public DeviceTrials(NetworkCoverage coverage, StateGraphs graphs, Device device, StudyOptions options)
     {
-        (this.home, this.network, this.device, this.options, this.now) = (home, network, device, options, now);
+        (home, network, this.graphs, this.device, this.options) = (coverage.Home, coverage.Network, graphs, device, options);
         before = coverage.Devices;
+        now = Run(home, network, graphs, device.Id, options).Standing;
         bool needsNone = !now.IsOn || device.Id == network.Coordinator || (now.IsReached && now.Outages.Drops.IsEmpty);
         IEnumerable<Device> missed = home.DevicesOf(network).Where(other =>
             other.Id != device.Id && (now.Outages.Missed.Contains(other.Id) || options.State?.TurnsOff(other) == true));
@@ -33,16 +39,15 @@ internal sealed class DeviceTrials
     /// <summary>What is tried.</summary>
     public ImmutableArray<Fix> Candidates { get; }
 
-    /// <summary>How a device stands in a network that it belongs to.</summary>
-    public static DeviceStanding StandingOf(Home home, Network network, DeviceId device, StudyOptions options) =>
-        Run(home, network, device, options).Standing;
+    /// <summary>How the device stands.</summary>
+    public DeviceStanding Now => now;
 
     /// <summary>How the device would stand in each other network.</summary>
     public ImmutableArray<(Network Network, DeviceStanding Standing)> Elsewhere() =>
     [
         .. from other in home.Networks
            where other.Name != network.Name && other.Coordinator != device.Id
-           select (other, StandingOf(new ChangeNetwork(device.Id, other).On(home), other, device.Id, options)),
+           select (other, StandingIn(new ChangeNetwork(device.Id, other).On(home), other, options)),
     ];
 
     /// <summary>
@@ -52,7 +57,9 @@ internal sealed class DeviceTrials
     /// </summary>
     public ImmutableArray<DeviceFix> Helping()
     {
-        DeviceFix[] helping = [.. Candidates.Select(Try).OfType<DeviceFix>().Where(Helps)];
+        var tried = new DeviceFix?[Candidates.Length];
+        Parallel.For(0, tried.Length, index => tried[index] = Try(Candidates[index]));
+        DeviceFix[] helping = [.. tried.OfType<DeviceFix>().Where(Helps)];
         bool isServed = Array.Exists(helping, fix => fix.After.IsReached);
         return FixRanking.Shortened(
             helping.Where(fix => fix.After.IsReached || !isServed)
@@ -75,8 +82,9 @@ internal sealed class DeviceTrials
     {
         Home changed = fix.On(home);
         StudyOptions then = InChanged(changed, options);
-        (ImmutableArray<DeviceReach> own, DeviceStanding standing) = Run(changed, Named(changed, network.Name), device.Id, then);
-        if (fix.MovesTo is { } other) standing = StandingOf(changed, Named(changed, other), device.Id, then);
+        Network same = Named(changed, network.Name);
+        (ImmutableArray<DeviceReach> own, DeviceStanding standing) = Run(changed, same, graphs.After(changed, same), device.Id, then);
+        if (fix.MovesTo is { } other) standing = StandingIn(changed, Named(changed, other), then);
         return FixRanking.Loses(before, own, device.Id) ? null : new(fix, standing, FixRanking.LeftWithOneWay(before, own, device.Id));
     }
 
@@ -86,9 +94,12 @@ internal sealed class DeviceTrials
 
     private static Network Named(Home home, NetworkName name) => home.Networks.First(network => network.Name == name);
 
-    private static (ImmutableArray<DeviceReach> All, DeviceStanding Standing) Run(Home home, Network network, DeviceId device, StudyOptions options)
+    /// <summary>How the device stands in a network that a change has put it into.</summary>
+    private DeviceStanding StandingIn(Home changed, Network other, StudyOptions then) =>
+        Run(changed, other, new(changed, other, then.Model), device.Id, then).Standing;
+
+    private static (ImmutableArray<DeviceReach> All, DeviceStanding Standing) Run(Home home, Network network, StateGraphs graphs, DeviceId device, StudyOptions options)
     {
-        var graphs = new StateGraphs(home, network, options.Model);
         MeshGraph graph = graphs.In(options.State);
         ImmutableArray<DeviceReach> all = Routing.ReachOf(graph);
         DeviceReach? reach = all.FirstOrDefault(reach => reach.Device == device);

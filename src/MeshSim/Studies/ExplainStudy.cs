@@ -14,18 +14,25 @@ public static class ExplainStudy
     {
         Network network = home.Networks.FirstOrDefault(other => other.Name == device.Network)
             ?? throw new ArgumentException($"no network is called \"{device.Network}\"", nameof(device));
-        NetworkCoverage coverage = CoverageStudy.Run(home, network, options);
-        DeviceStanding now = DeviceTrials.StandingOf(home, network, device.Id, options);
-        Link? budgeted = now.Link;
+        return Device(CoverageStudy.Run(home, network, options), new(home, network, options.Model), device, options);
+    }
+
+    /// <summary>Explains a device of a network whose routes are known.</summary>
+    /// <param name="coverage">The network, in the model and state of the options.</param>
+    /// <param name="graphs">Its links in any state.</param>
+    /// <param name="device">One of its devices.</param>
+    /// <param name="options">Model and state.</param>
+    public static DeviceExplanation Device(NetworkCoverage coverage, StateGraphs graphs, Device device, StudyOptions options)
+    {
+        DeviceTrials trials = new(coverage, graphs, device, options);
         bool isAlarm = Alarms.Includes(device);
-        var trials = new DeviceTrials(home, network, device, options, coverage, now);
         return new DeviceExplanation
         {
             Coverage = coverage,
             Device = device,
-            Now = now,
-            Budget = budgeted is null ? null : Budgeting.Of(network, budgeted, coverage.DesignMargin),
-            Elsewhere = device.Id == network.Coordinator ? [] : trials.Elsewhere(),
+            Now = trials.Now,
+            Budget = trials.Now.Link is { } link ? Budgeting.Of(coverage.Network, link, coverage.DesignMargin) : null,
+            Elsewhere = device.Id == coverage.Network.Coordinator ? [] : trials.Elsewhere(),
             Fixes = isAlarm ? [] : trials.Helping(),
             Tried = isAlarm ? 0 : trials.Candidates.Length,
             IsAlarm = isAlarm,
