@@ -11,7 +11,7 @@ internal sealed class StepProgress(int expected)
     private int begun;
     private TimeSpan doneAt;
 
-    /// <summary>A step begins, and with that the one before it is done.</summary>
+    /// <summary>A step begins, and with that one of those before it is done; which one of several side by side, nobody needs to know.</summary>
     /// <param name="step">What it does.</param>
     /// <param name="elapsed">Since the run began.</param>
     public void Begin(string step, TimeSpan elapsed)

@@ -5,7 +5,6 @@ using MeshSim.Cli.Json;
 using MeshSim.Cli.Outputs;
 using MeshSim.Cli.Progress;
 using MeshSim.Drawing;
-using MeshSim.Studies;
 
 namespace MeshSim.Cli.Reporting;
 

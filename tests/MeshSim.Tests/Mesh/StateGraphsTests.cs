@@ -39,6 +39,35 @@ public sealed class StateGraphsTests
     }
 
     [Fact]
+    public void After_a_change_the_links_are_those_of_the_changed_home_and_what_stayed_is_not_computed_again()
+    {
+        Network plugs = Terrace.Networks[0];
+        StateGraphs before = new(Terrace, plugs, ModelName.Detour);
+        Device moved = Terrace.DevicesOf(plugs).ElementAt(3);
+        Home devices = Terrace with { Devices = [.. Terrace.Devices.Where(device => device.Id != moved.Id), moved with { HeightMetres = moved.HeightMetres + 0.5 }] };
+        foreach (State? state in Terrace.States.Prepend(null!))
+        {
+            ImmutableArray<Link> links = before.After(devices, plugs).WithAllPower(state).Links;
+            links.Select(Figures).Should().Equal(new StateGraphs(devices, plugs, ModelName.Detour).WithAllPower(state).Links.Select(Figures));
+            links.Where(link => link.From != moved.Id && link.To != moved.Id).Should().OnlyContain(link => before.WithAllPower(state).Links.Any(same => ReferenceEquals(same, link)));
+        }
+    }
+
+    [Fact]
+    public void After_a_change_of_more_than_devices_every_link_is_computed_again()
+    {
+        Network plugs = Terrace.Networks[0], elsewhere = plugs with { Channel = plugs.Channel + 1 };
+        StateGraphs before = new(Terrace, plugs, ModelName.Detour);
+        Home silent = Terrace with { AccessPoints = [] };
+        foreach ((Home home, Network network) in new[] { (silent, plugs), (Terrace with { Networks = Terrace.Networks.SetItem(0, elsewhere) }, elsewhere) })
+        {
+            ImmutableArray<Link> links = before.After(home, network).In(null).Links;
+            links.Select(Figures).Should().Equal(new StateGraphs(home, network, ModelName.Detour).In(null).Links.Select(Figures));
+            links.Should().NotContain(link => before.In(null).Links.Contains(link));
+        }
+    }
+
+    [Fact]
     public void A_device_can_be_kept_on()
     {
         State evening = StreetHome.Home.States[0];
@@ -49,4 +78,7 @@ public sealed class StateGraphsTests
     [Fact]
     public void A_state_that_opens_an_unknown_door_is_refused() =>
         FluentActions.Invoking(() => StreetHome.Graphs.In(new() { Name = "x", Open = ["no such door"] })).Should().Throw<ArgumentException>().WithMessage("*no such door*");
+
+    private static (DeviceId, DeviceId, Link) Figures(Link link) =>
+        (link.From, link.To, link with { PathLoss = link.PathLoss with { Items = [] }, AtFrom = null, AtTo = null });
 }
