@@ -8,19 +8,16 @@ namespace MeshSim.Placement;
 internal sealed class CutFinder
 {
     private readonly ReachGraph graph;
-    private readonly int[] fromCoordinator;
-    private readonly int[] fromDevice;
-    private readonly int[] queue;
-    private readonly bool[] isQueued;
+    private readonly GrowingHops fromCoordinator;
+    private readonly GrowingHops fromDevice;
+    private readonly int[] hops;
 
     public CutFinder(ReachGraph graph)
     {
         this.graph = graph;
-        int nodes = graph.Problem.NodeCount;
-        fromCoordinator = new int[nodes];
-        fromDevice = new int[nodes];
-        queue = new int[nodes];
-        isQueued = new bool[nodes];
+        fromCoordinator = new(graph);
+        fromDevice = new(graph);
+        hops = new int[graph.Problem.NodeCount];
     }
 
     /// <summary>
@@ -34,9 +31,11 @@ internal sealed class CutFinder
     /// <returns>The outlets of the cut, lowest first, or null when the device is reached.</returns>
     public int[]? Grow(int device, NodeSet passing, ReadOnlySpan<int> order)
     {
-        graph.CountHops(graph.Problem.Coordinator, passing, fromCoordinator);
-        if (fromCoordinator[device] <= graph.Problem.HopLimit) return null;
-        graph.CountHops(device, passing, fromDevice);
+        graph.CountHops(graph.Problem.Coordinator, passing, hops);
+        if (hops[device] <= graph.Problem.HopLimit) return null;
+        fromCoordinator.Begin(hops);
+        graph.CountHops(device, passing, hops);
+        fromDevice.Begin(hops);
         return Grow(passing, order, [], double.PositiveInfinity);
     }
 
@@ -49,8 +48,8 @@ internal sealed class CutFinder
     public int[]? Grow(int device, StartHops start, ReadOnlySpan<int> order, ReadOnlySpan<double> shares, double need)
     {
         if (start.FromCoordinator[device] <= graph.Problem.HopLimit) return null;
-        start.FromCoordinator.CopyTo(fromCoordinator);
-        start.FromDevice(device).CopyTo(fromDevice);
+        fromCoordinator.Begin(start.FromCoordinator);
+        fromDevice.Begin(start.FromDevice(device));
         return Grow(start.Passing(), order, shares, need);
     }
 
@@ -76,7 +75,7 @@ internal sealed class CutFinder
         {
             int node = problem.NodeOf(outlet);
             if (passing.Contains(node)) continue;
-            if (fromCoordinator[node] + fromDevice[node] <= problem.HopLimit)
+            if (fromCoordinator.Hops[node] + fromDevice.Hops[node] <= problem.HopLimit)
             {
                 cut.Add(outlet);
                 if (!shares.IsEmpty && (sum += shares[outlet]) >= need) return null;
@@ -84,37 +83,11 @@ internal sealed class CutFinder
             }
 
             passing.Add(node);
-            Spread(node, passing, fromCoordinator);
-            Spread(node, passing, fromDevice);
+            fromCoordinator.Spread(node, passing);
+            fromDevice.Spread(node, passing);
         }
 
         cut.Sort();
         return [.. cut];
-    }
-
-    /// <summary>Passes on what a node that has begun to relay changes.</summary>
-    private void Spread(int start, NodeSet passing, int[] hops)
-    {
-        // Each node waits at most once, so the ring of all nodes never overruns.
-        int head = 0, count = 1;
-        queue[0] = start;
-        isQueued[start] = true;
-        while (count > 0)
-        {
-            int node = queue[head];
-            head = (head + 1) % queue.Length;
-            count--;
-            isQueued[node] = false;
-            int next = hops[node] + 1;
-            foreach (int other in graph.Neighbours(node))
-            {
-                if (hops[other] <= next) continue;
-                hops[other] = next;
-                if (!passing.Contains(other) || isQueued[other]) continue;
-                queue[(head + count) % queue.Length] = other;
-                isQueued[other] = true;
-                count++;
-            }
-        }
     }
 }

@@ -75,6 +75,9 @@ internal sealed class ReachGraph
     /// <summary>The nodes that a node hears, lowest first.</summary>
     public ReadOnlySpan<int> Neighbours(int node) => neighbours[node];
 
+    /// <summary>The same as bits, lowest node first.</summary>
+    public ReadOnlySpan<ulong> Row(int node) => rows.AsSpan(node * wordsPerRow, wordsPerRow);
+
     /// <summary>Whether a node hears every node that another one hears, itself left aside.</summary>
     public bool HearsAllOf(int node, int other) => StandInsFor(other).Contains(node);
 
@@ -125,8 +128,6 @@ internal sealed class ReachGraph
 
         return all;
     }
-
-    private ReadOnlySpan<ulong> Row(int node) => rows.AsSpan(node * wordsPerRow, wordsPerRow);
 
     private static void Mark(int node, Span<ulong> words) => words[node / NodeSet.BitsPerWord] |= 1UL << (node % NodeSet.BitsPerWord);
 

@@ -6,6 +6,7 @@ internal sealed class UsefulOutlets
     private readonly ReachGraph graph;
     private readonly NodeSet absent;
     private readonly Lazy<int[]> hopsWithAll;
+    private readonly Lazy<int[]> fromCoordinator;
     private readonly Dictionary<int, (int[] ByDevice, int[] FromCoordinator, bool[] Is)> known = [];
 
     /// <summary>Nothing is known yet.</summary>
@@ -16,6 +17,7 @@ internal sealed class UsefulOutlets
         this.graph = graph;
         this.absent = absent;
         hopsWithAll = new(() => Hops(graph.Problem.Coordinator, graph.EverythingChosen().Without(absent)));
+        fromCoordinator = new(() => [.. Enumerable.Range(0, graph.Problem.OutletCount).OrderBy(outlet => hopsWithAll.Value[graph.Problem.NodeOf(outlet)])]);
     }
 
     /// <summary>The useful outlets by hops from the device and by hops from the coordinator.</summary>
@@ -55,7 +57,7 @@ internal sealed class UsefulOutlets
         return known[device] =
         (
             [.. useful.OrderBy(outlet => fromDevice[problem.NodeOf(outlet)])],
-            [.. useful.OrderBy(outlet => hopsWithAll.Value[problem.NodeOf(outlet)])],
+            Array.FindAll(fromCoordinator.Value, outlet => isUseful[outlet]),
             isUseful);
 
         bool IsUseful(int node) => !absent.Contains(node) && hopsWithAll.Value[node] + fromDevice[node] <= problem.HopLimit;
