@@ -60,7 +60,7 @@ internal static class RepeaterWords
     public static IEnumerable<string> Served(ImmutableArray<ServedCase> cases) =>
         cases.GroupBy(when => Names(when.Devices)).Select(same => $"{same.Key}{When(same.Select(when => when.Case))}");
 
-    private static string Names(ImmutableArray<DeviceId> devices) => NameList.Spoken([.. devices.Select(id => id.Value)]);
+    private static string Names(ImmutableArray<DeviceId> devices) => NameList.SpokenShort([.. devices.Select(id => id.Value)]);
 
     /// <summary>What to plug in and what to leave on.</summary>
     private static string Steps(RepeaterPlacement placement)

@@ -60,7 +60,7 @@ internal static class ReviewWords
                 : $"the recommendation is {What(pessimistic.Repeaters, pessimistic.KeptOn)}{proof}, {CostChange(pessimistic.CostChange)}";
         string lost = pessimistic.LostAsRecommended.IsEmpty
             ? "nobody is lost by what is recommended here"
-            : $"what is recommended here loses {NameList.Spoken([.. pessimistic.LostAsRecommended.Select(id => id.Value)])} in some case";
+            : $"what is recommended here loses {NameList.SpokenShort([.. pessimistic.LostAsRecommended.Select(id => id.Value)])} in some case";
         return $"If exponent, walls, floors and mountings all cost one standard deviation more, {fails}{then}; {lost}.";
     }
 
@@ -114,7 +114,7 @@ internal static class ReviewWords
         _ => "at the same cost",
     };
 
-    private static string Names(ImmutableArray<UnservedDevice> fails) => NameList.Spoken([.. fails.Select(u => u.Device.Value).Distinct()]);
+    private static string Names(ImmutableArray<UnservedDevice> fails) => NameList.SpokenShort([.. fails.Select(u => u.Device.Value).Distinct()]);
 
     /// <summary>A share and where it lies, such as "98.3 % [98.0 to 98.5]".</summary>
     public static string WithInterval(DrawnShare share) =>

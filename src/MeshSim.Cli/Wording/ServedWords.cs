@@ -57,7 +57,7 @@ internal static class ServedWords
         var devices = Losses(placement).Where(u => !outOfReach.Contains(u.Device)).GroupBy(u => u.Device)
             .Select(losses => (Device: losses.Key.Value, On: NameList.Spoken([.. losses.Select(u => u.Case.Lost!)])));
         return string.Join(", ", devices.GroupBy(entry => entry.On).Select(same =>
-            $"{NameList.Spoken([.. same.Select(entry => entry.Device)])} ({(same.Count() == 1 ? "hangs" : "hang")} on {same.Key})"));
+            $"{NameList.SpokenShort([.. same.Select(entry => entry.Device)])} ({(same.Count() == 1 ? "hangs" : "hang")} on {same.Key})"));
     }
 
     /// <summary>What happens in the states that must hold, such as "; nobody drops in bedtime"; empty where none was asked for.</summary>

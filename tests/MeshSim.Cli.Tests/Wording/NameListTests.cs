@@ -20,4 +20,12 @@ public sealed class NameListTests
         NameList.Spoken(["a"]).Should().Be("a");
         NameList.Spoken(["a", "b", "c"]).Should().Be("a, b and c");
     }
+
+    [Fact]
+    public void A_dozen_names_are_spoken_in_full_and_more_are_counted()
+    {
+        string[] names = [.. Enumerable.Range(1, 13).Select(number => FormattableString.Invariant($"n{number}"))];
+        NameList.SpokenShort(names[..12]).Should().Be(NameList.Spoken(names[..12])).And.EndWith("n11 and n12");
+        NameList.SpokenShort(names).Should().Be("n1, n2, n3, n4 and 9 more");
+    }
 }

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using MeshSim.Devices;
 using MeshSim.Mesh;
 using MeshSim.Placement;
