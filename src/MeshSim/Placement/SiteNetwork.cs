@@ -71,7 +71,7 @@ internal sealed class SiteNetwork
             InOrder(solution.Unservable.Select(device => at.Devices[device].Id)),
             Weakest(at.Situations[0], solution),
             solution.Cost,
-            solution.LowerBound,
+            Math.Max(solution.LowerBound, BoundAt(site).Score.Cost),
             solution.Cuts)
         {
             DarkIn = alike.DarkIn,

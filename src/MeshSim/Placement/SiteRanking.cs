@@ -49,7 +49,7 @@ internal sealed class SiteRanking
 
         if (isLarge) WorkOut([(ranked[0].Place, limit)]);
         LeftOut = queue.Count(place => !workedOut.ContainsKey(place) && MayBeListed(place));
-        Open = OpenSites.Of([.. Enumerable.Range(0, bounds.Length).Where(place => place != ranked[0].Place).Select(LeastAt).Where(score => score.Rank.CompareTo(ranked[0].Site.Score.Rank) < 0)]);
+        Open = OpenSites.Of([.. Enumerable.Range(0, bounds.Length).Where(place => place != ranked[0].Place).Select(LeastAt).Where(MayBeBest)]);
     }
 
     /// <summary>The best sites, the best first; where the hub is now is the last if it is not among these.</summary>
@@ -66,6 +66,8 @@ internal sealed class SiteRanking
     private bool MayBeListed(int place) => ranked.Length < listed || bounds[place].Score.Rank.CompareTo(ranked[listed - 1].Site.Score.Rank) <= 0;
 
     private SiteScore LeastAt(int place) => workedOut.TryGetValue(place, out HubSite? site) ? site.Score with { Cost = site.LowerBound } : bounds[place].Score;
+
+    private bool MayBeBest(SiteScore score) => score.Rank.CompareTo(ranked[0].Site.Score.Rank) < 0;
 
     private void WorkOut((int Place, WorkLimit Limit)[] batch)
     {

@@ -9,6 +9,7 @@ public sealed partial class SourceStyleTests
     private const int LongestFileLines = 400;
     private const int MedianFileLines = 120;
     private const int MainFlowLines = 60;
+    private const int LongestLineCharacters = 190;
     private const int LongestMethodLines = 80;
     private const int UsualMethodLines = 40;
     private const double UsualShare = 0.95;
@@ -27,6 +28,13 @@ public sealed partial class SourceStyleTests
         files.Where(file => file.Lines.Length > LongestFileLines).Select(file => $"{file.Path}: {file.Lines.Length}").Should().BeEmpty();
         files.Select(file => file.Lines.Length).Order().ElementAt(files.Count / 2).Should().BeLessThanOrEqualTo(MedianFileLines);
     }
+
+    [Fact]
+    public void Lines_fit_a_wide_screen() =>
+        SourceTree.Files("src").Concat(SourceTree.Files("tests"))
+            .SelectMany(file => file.Lines.Select((line, index) => (Place: $"{file.Path}:{index + 1}", line.Length)))
+            .Where(line => line.Length > LongestLineCharacters)
+            .Should().BeEmpty();
 
     [Fact]
     public void Methods_are_short()
