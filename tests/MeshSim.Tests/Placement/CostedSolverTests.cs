@@ -39,6 +39,33 @@ public sealed class CostedSolverTests
         notFewest.Should().BeGreaterThan(0, "costs must matter");
     }
 
+    [Theory]
+    [InlineData(1)]
+    [InlineData(2)]
+    public void The_quick_bound_is_never_above_the_cheapest_of_all_subsets_and_mostly_there(int ways)
+    {
+        int tight = 0, withTwo = 0;
+        for (int seed = 0; seed < Problems; seed++)
+        {
+            SurvivalSample sample = SurvivalSample.Random(seed, isCoarse: seed % 2 == 0, ways).WithSomeOffEveryday(seed);
+            if (seed % 5 == 0) sample = sample.Within(hopLimit: 3 * sample.Everyday.NodeCount);
+            int[] costs = [.. CostsOf(sample, seed)];
+            ExhaustiveSurvival oracle = new(sample);
+            int least = Enumerable.Range(0, 1 << costs.Length).Where(oracle.Serves)
+                .Min(chosen => Enumerable.Range(0, costs.Length).Where(outlet => (chosen >> outlet & 1) != 0).Sum(outlet => costs[outlet]));
+
+            DemandSet demands = new(sample.Asked, ways);
+            (double relaxed, int cost) = RepeaterSolver.Bound(demands, costs);
+            cost.Should().BeLessThanOrEqualTo(least, "seed {0}", seed);
+            relaxed.Should().BeInRange(cost - 1, cost + CutSearch.SolverTolerance, "seed {0}", seed);
+            if (cost == least) tight++;
+            if (demands.ReachGoals().Any(goal => goal.CutsMissedBy(goal.Graph.NothingChosen()).Any(cut => cut.Need == Survivals.Need))) withTwo++;
+        }
+
+        tight.Should().BeGreaterThan(Problems * 3 / 4);
+        (withTwo > Problems / 10).Should().Be(ways == 2);
+    }
+
     [Fact]
     public void A_dearer_outlet_never_makes_it_cheaper() =>
         Gen.Select(SurvivalSample.Any, Gen.Int[0, 1000], Gen.Int[0, 7]).Sample((sample, seed, which) =>

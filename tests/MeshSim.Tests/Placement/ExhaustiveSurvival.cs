@@ -66,9 +66,9 @@ internal sealed class ExhaustiveSurvival
         if (sample.Ways == 1) yield break;
         for (int lost = 1; lost < everyday.NodeCount; lost++)
         {
-            if (lost < everyday.Relays.Length && !everyday.Relays[lost]) continue;
+            if (sample.Off[0].Contains(lost) || (lost < everyday.Relays.Length && !everyday.Relays[lost])) continue;
             for (int device = 1; device < everyday.Relays.Length; device++)
-                if (device != lost) yield return new(device, 0, lost);
+                if (device != lost && !sample.Off[0].Contains(device)) yield return new(device, 0, lost);
         }
     }
 

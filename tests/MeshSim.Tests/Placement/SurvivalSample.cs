@@ -15,6 +15,8 @@ internal sealed record SurvivalSample(ImmutableArray<ProblemSample> Situations, 
 
     public ProblemSample Everyday => Situations[0];
 
+    public ImmutableArray<Situation> Asked => [.. Situations.Zip(Off, SituationOf)];
+
     public static SurvivalSample Random(int seed, bool isCoarse, int ways)
     {
         var random = new Random(seed);
@@ -40,9 +42,19 @@ internal sealed record SurvivalSample(ImmutableArray<ProblemSample> Situations, 
             index == 0 ? [] : [.. Enumerable.Range(1, everyday.NodeCount - 1).Where(_ => random.Next(6) == 0)];
     }
 
-    public RepeaterSolution Solve(WorkLimit? limit = null) => RepeaterSolver.Solve([.. Situations.Zip(Off, SituationOf)], Ways, limit);
+    public RepeaterSolution Solve(WorkLimit? limit = null) => RepeaterSolver.Solve(Asked, Ways, limit);
 
-    public RepeaterSolution SolveAt(ImmutableArray<int> costs) => RepeaterSolver.Solve([.. Situations.Zip(Off, SituationOf)], Ways, costs);
+    public RepeaterSolution SolveAt(ImmutableArray<int> costs) => RepeaterSolver.Solve(Asked, Ways, costs);
+
+    /// <summary>The same with some nodes off everyday too, as a device is that could be kept powered in another state.</summary>
+    public SurvivalSample WithSomeOffEveryday(int seed)
+    {
+        var random = new Random(seed);
+        return this with { Off = Off.SetItem(0, [.. Enumerable.Range(1, Everyday.NodeCount - 1).Where(_ => random.Next(6) == 0)]) };
+    }
+
+    /// <summary>The same under another hop limit.</summary>
+    public SurvivalSample Within(int hopLimit) => this with { Situations = [.. Situations.Select(situation => situation with { HopLimit = hopLimit })] };
 
     /// <summary>The same without the last outlet.</summary>
     public SurvivalSample WithoutLastOutlet()

@@ -39,6 +39,28 @@ public sealed class SurvivalSolverTests
         dearer.Should().BeGreaterThan(Problems / 10, "the goals must matter");
     }
 
+    [Theory]
+    [InlineData(1)]
+    [InlineData(2)]
+    public void With_nodes_off_everyday_the_answer_is_the_best_of_all_subsets(int ways)
+    {
+        int needing = 0;
+        for (int seed = 0; seed < Problems; seed++)
+        {
+            SurvivalSample sample = SurvivalSample.Random(seed, isCoarse: seed % 2 == 0, ways).WithSomeOffEveryday(seed);
+            ExhaustiveSurvival oracle = new(sample);
+            RepeaterSolution solution = sample.Solve();
+            solution.Unservable.Should().Equal(oracle.Unservable, "seed {0}", seed);
+            solution.Unmet.Should().Equal(oracle.Unmet, "seed {0}", seed);
+            oracle.Serves(ExhaustivePlacement.SubsetOf(solution.Outlets)).Should().BeTrue("seed {0}", seed);
+            (solution.Outlets.Length, solution.LowerBound).Should().Be((oracle.Count, oracle.Count), "seed {0}", seed);
+            solution.Outlets.Sum().Should().Be(oracle.LeastPlaces, "seed {0}", seed);
+            if (oracle.Count > 0 && sample.Off[0].Length > 0) needing++;
+        }
+
+        needing.Should().BeGreaterThan(Problems / 4);
+    }
+
     [Fact]
     public void One_more_outlet_meets_no_fewer_goals_and_the_same_with_no_more() =>
         SurvivalSample.Any.Sample(sample =>
