@@ -13,8 +13,10 @@ internal static class SideBySide
     /// <exception cref="OperationCanceledException">The person stopped the run.</exception>
     public static ImmutableArray<TResult> Of<T, TResult>(ImmutableArray<T> things, Func<T, TResult> work, CancellationToken stopping)
     {
+        // A piece may take seconds, and the pool would meanwhile add thread after thread beyond the processors there are.
+        ParallelOptions options = new() { MaxDegreeOfParallelism = Environment.ProcessorCount, CancellationToken = stopping };
         var results = new TResult[things.Length];
-        Parallel.For(0, things.Length, new ParallelOptions { CancellationToken = stopping }, index => results[index] = work(things[index]));
+        Parallel.For(0, things.Length, options, index => results[index] = work(things[index]));
         return ImmutableCollectionsMarshal.AsImmutableArray(results);
     }
 }

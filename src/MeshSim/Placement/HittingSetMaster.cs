@@ -60,7 +60,7 @@ internal sealed class HittingSetMaster : IDisposable
         if (exact.IsValueCreated) exact.Value.Add(cut);
     }
 
-    /// <summary>Shares of outlets, 0 to 1, that cost least while the shares of each cut sum to one; null when there are none.</summary>
+    /// <summary>Shares of outlets, 0 to 1, that cost least while the shares of each cut sum to what it needs; null when there are none.</summary>
     public (double[] Shares, double Cost)? Relax()
     {
         if (relaxed.Solver.Solve() != Solver.ResultStatus.OPTIMAL) return null;

@@ -23,8 +23,8 @@ public sealed record HubPlacement
     public required ImmutableArray<HubSite> Sites { get; init; }
 
     /// <summary>
-    /// Number of sites considered, where the hub is now included. Those not listed are no better than the last but the present one, unless they are
-    /// <see cref="SitesLeftOut"/>.
+    /// Number of sites considered, where the hub is now included. Those not listed were found no better than the last but the present one, unless they
+    /// are <see cref="SitesLeftOut"/>; only one whose cost is not proven may be better all the same.
     /// </summary>
     public required int SitesConsidered { get; init; }
 

@@ -58,7 +58,6 @@ internal sealed class SiteDuties
             foreach (int device in demand.Devices)
             {
                 NodeSet exits = HopsFrom(device, graph, passing).UsableNodes();
-                exits.Remove(hub);
                 if (known.Add((demand.Situation, string.Join(' ', exits.Words)))) asked.Add((demand.Situation, exits));
             }
         }
