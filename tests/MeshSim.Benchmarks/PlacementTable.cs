@@ -51,10 +51,16 @@ public static class PlacementTable
             FormattableString.Invariant($"hub, {hub.SitesConsidered} sites"),
             goals,
             hub.Best.Cost,
-            Math.Min(hub.Best.LowerBound, hub.Open?.Cost ?? int.MaxValue),
+            BoundOf(hub),
             hub.Best.Networks.Sum(network => network.Cuts),
             time);
     }
+
+    /// <summary>What any site costs at least that leaves out as few as the best one; 0 where another may leave out fewer, whose cost says nothing.</summary>
+    private static int BoundOf(HubPlacement hub) =>
+        hub.Open is not { } open ? hub.Best.LowerBound
+        : (open.OutOfReach, open.Unserved) == (hub.Best.OutOfReach, hub.Best.Unserved) ? Math.Min(hub.Best.LowerBound, open.Cost)
+        : 0;
 
     private static void PrintLine(TextWriter output, Home home, int seed, string what, PlacementGoals goals, int cost, int bound, int cuts, string time)
     {

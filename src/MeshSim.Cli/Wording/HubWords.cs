@@ -72,7 +72,8 @@ internal static class HubWords
     {
         int kept = site.Networks.Sum(network => network.KeptOn.Length);
         string repeaters = site.Repeaters == 0 ? "no repeater" : Figures.Counted(site.Repeaters, "repeater");
-        string needs = repeaters + (kept == 0 ? "" : $" and {Figures.Counted(kept, "device")} kept powered") + FormattableString.Invariant($", cost {site.Cost}");
+        string needs = repeaters + (kept == 0 ? "" : $" and {Figures.Counted(kept, "device")} kept powered")
+            + FormattableString.Invariant($", cost {site.Cost}{(site.IsProven ? "" : " or less")}");
         string[] left =
         [
             .. site.OutOfReach == 0 ? Array.Empty<string>() : [$"{Figures.Counted(site.OutOfReach, "device")} without a way"],

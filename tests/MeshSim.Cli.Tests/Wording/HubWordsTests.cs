@@ -31,8 +31,13 @@ public sealed class HubWordsTests
 
     [Fact]
     public void Sites_that_may_be_better_are_counted_with_what_they_cost_at_least() =>
-        HubWords.Answer(Hub with { Sites = [Present with { Cost = 80 }], SitesConsidered = 601, Open = new(45, 0, 0, 60) })
+        HubWords.Answer(Hub with { Sites = [Present with { Cost = 80, LowerBound = 80 }], SitesConsidered = 601, Open = new(45, 0, 0, 60) })
             .Should().Be("Leave the hub where it is: no repeater, cost 80 (45 of 601 sites may be better, but none costs less than 60).");
+
+    [Fact]
+    public void A_cost_that_is_not_proven_to_be_the_least_is_said_to_be_that_or_less() =>
+        HubWords.Answer(Hub with { Sites = [Present with { Cost = 80, LowerBound = 60 }] })
+            .Should().Be("Leave the hub where it is: no repeater, cost 80 or less (no other of 3 sites is better).");
 
     [Fact]
     public void Sites_that_may_serve_more_are_counted_with_whom_they_leave_out_at_least()
