@@ -32,7 +32,7 @@ public sealed partial class SourceStyleTests
     [Fact]
     public void Lines_fit_a_wide_screen() =>
         SourceTree.Files("src").Concat(SourceTree.Files("tests"))
-            .SelectMany(file => file.Lines.Select((line, index) => (Place: $"{file.Path}:{index + 1}", line.Length)))
+            .SelectMany(file => file.Lines.Select((line, index) => (Place: FormattableString.Invariant($"{file.Path}:{index + 1}"), line.Length)))
             .Where(line => line.Length > LongestLineCharacters)
             .Should().BeEmpty();
 
