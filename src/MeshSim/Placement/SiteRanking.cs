@@ -43,7 +43,8 @@ internal sealed class SiteRanking
         WorkLimit each = isLarge ? limit.SharedBy(SitesSharing) with { TreeRelaxations = 0 } : limit;
         foreach ((int Place, WorkLimit Limit)[] batch in queue.Select(place => (place, each)).Prepend((InPlace, limit)).Chunk(Batch))
         {
-            if (!MayBeListed(batch[0].Place) || (isLarge && searches >= limit.Searches)) break;
+            bool isSpent = isLarge && ranked.Length > 0 && searches >= limit.Searches;
+            if (isSpent || !MayBeListed(batch[0].Place)) break;
             WorkOut(batch);
         }
 
