@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.CommandLine.Invocation;
+using System.Runtime.ExceptionServices;
 using MeshSim.Cli.Commands;
 using MeshSim.Cli.Parsing;
 
@@ -24,9 +25,8 @@ internal static class Application
             ParseResult parsed = MeshSimCommand.Make(terminal).Parse(args, new ParserConfiguration { ResponseFileTokenReplacer = null });
             if (parsed.Action is ParseErrorAction) throw new InputException(ParseProblem.Lines(parsed));
 
-            return await parsed.InvokeAsync(
-                new InvocationConfiguration { Output = terminal.Output, Error = terminal.Error, EnableDefaultExceptionHandler = false },
-                stopping);
+            InvocationConfiguration configuration = new() { Output = terminal.Output, Error = terminal.Error, EnableDefaultExceptionHandler = false };
+            return await WithItsOwnFault(() => parsed.InvokeAsync(configuration, stopping));
         }
         catch (InputException problem)
         {
@@ -48,6 +48,20 @@ internal static class Application
             terminal.Error.Write($"internal error: {fault.Message.ReplaceLineEndings(" ")}\n");
             terminal.Error.Write(terminal.Trace ? $"{fault}\n" : $"Set {TraceVariable}=1 and run again to see where; nothing was written.\n");
             return (int)ExitCode.InternalError;
+        }
+    }
+
+    /// <summary>Does some work. What fails in one of several threads fails here as itself, not as one of several faults.</summary>
+    internal static async Task<int> WithItsOwnFault(Func<Task<int>> work)
+    {
+        try
+        {
+            return await work();
+        }
+        catch (AggregateException faults)
+        {
+            ExceptionDispatchInfo.Throw(faults.Flatten().InnerExceptions[0]);
+            throw;
         }
     }
 }

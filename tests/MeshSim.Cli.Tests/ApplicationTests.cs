@@ -42,6 +42,18 @@ public sealed class ApplicationTests
         run.ErrorLines.Should().ContainSingle().Which.Should().Contain(reason);
     }
 
+    [Fact]
+    public async Task What_fails_on_another_thread_fails_as_what_it_is()
+    {
+        Func<Task> run = () => Application.WithItsOwnFault(() =>
+        {
+            Parallel.For(0, 2, _ => Parallel.For(0, 1, _ => throw new InputException("the home is wrong")));
+            return Task.FromResult(0);
+        });
+
+        (await run.Should().ThrowAsync<InputException>()).Which.Lines.Should().Equal("the home is wrong");
+    }
+
     public static TheoryData<string, string> OptionsThatTakeSomething =>
     [
         .. from command in MeshSimCommand.Make(new() { Output = TextWriter.Null, Error = TextWriter.Null }).Subcommands

@@ -76,7 +76,7 @@ internal sealed class SiteRanking
         for (int index = 0; index < batch.Length; index++)
         {
             workedOut[batch[index].Place] = answers[index];
-            searches += answers[index].Networks.Sum(network => network.Searches);
+            if (batch[index].Place != InPlace) searches += answers[index].Networks.Sum(network => network.Searches);
         }
 
         ranked =

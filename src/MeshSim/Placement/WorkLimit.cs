@@ -53,7 +53,8 @@ public sealed record WorkLimit
 
     /// <summary>
     /// Nodes squared, summed over the sites of a hub, up to which each site has the work of a whole question. A house with a hundred sites has two
-    /// million, the floor of an apartment block six hundred: there all sites together have the work of one question, those first whose bounds promise most.
+    /// million, the floor of an apartment block six hundred: there all sites but the present and the best one together have about the work of one
+    /// question, those first whose bounds promise most.
     /// </summary>
     public long SitesSize { get; init; } = 24_000_000;
 
