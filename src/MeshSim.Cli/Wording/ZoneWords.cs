@@ -13,6 +13,9 @@ internal static class ZoneWords
     /// <summary>What lies within a grid point of all or half of a room is called so.</summary>
     private const double All = 0.97, MoreThanHalf = 0.6, Half = 0.4;
 
+    /// <summary>Less than this of a room is no end of it: whoever takes any outlet there would mostly miss the zone.</summary>
+    private const double Little = 0.15;
+
     /// <summary>Where a repeater does as well, such as "Any outlet in the east half of loft room does as well (14 m²)."</summary>
     public static string Of(SiteZone zone) => zone.Parts.IsEmpty
         ? "Nowhere but at this outlet does it do as well."
@@ -33,7 +36,8 @@ internal static class ZoneWords
             >= All => $"all of {room}",
             >= MoreThanHalf => side is null ? $"most of {room}" : $"most of {room}, more to its {side}",
             >= Half => side is null ? $"half of {room}" : $"the {side} half of {room}",
-            _ => side is null ? $"some of {room}" : $"the {side} end of {room}",
+            >= Little => side is null ? $"some of {room}" : $"the {side} end of {room}",
+            _ => side is null ? $"a small part of {room}" : $"a small part of the {side} end of {room}",
         };
     }
 
