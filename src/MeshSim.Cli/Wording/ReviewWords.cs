@@ -72,14 +72,18 @@ internal static class ReviewWords
         NextBest next = site.Next;
         if (next.InItsPlace is { } other) return $"Second best: {RepeaterWords.Where(other)}, {Compared(site.Spare, next.Spare!.Value)}.";
         string proof = next.IsProven ? "" : " (cheaper is not ruled out)";
-        string rest = $"{What(next.Repeaters, next.KeptOn)}{proof}, {CostChange(next.CostChange)}";
-        if (next.Fails.IsEmpty) return $"Without this outlet it takes {rest}.";
-
-        // Where nothing but the other repeaters is left, whom it is for says who fails.
-        bool isRest = next.Repeaters.SequenceEqual(placement.Repeaters.Select(repeater => repeater.Outlet).Where(outlet => outlet != site.Outlet))
-            && next.KeptOn.SequenceEqual(placement.KeptOn.Select(kept => kept.Device));
-        return "No other outlet takes its place" + (isRest ? "." : $": the best without it is {rest}, and leaves {Left(next.Fails)}.");
+        string then = IsRest(placement, site) ? "the rest alone" : What(next.Repeaters, next.KeptOn);
+        string rest = $"{then}{proof}, {CostChange(next.CostChange)}";
+        return next.Fails.IsEmpty
+            ? $"Without this outlet it takes {rest}."
+            : $"No other outlet takes its place: the best without it is {rest}, and leaves {Left(next.Fails)}.";
     }
+
+    /// <summary>Whether nothing but what else is recommended remains without an outlet, and that is something.</summary>
+    private static bool IsRest(RepeaterPlacement placement, SiteStanding site) =>
+        placement.Repeaters.Length + placement.KeptOn.Length > 1
+        && site.Next.Repeaters.SequenceEqual(placement.Repeaters.Select(repeater => repeater.Outlet).Where(outlet => outlet != site.Outlet))
+        && site.Next.KeptOn.SequenceEqual(placement.KeptOn.Select(kept => kept.Device));
 
     /// <summary>Who has no way at all, and who has one but not all that is asked, such as "shed-plug without a way and lamp without all that is asked".</summary>
     private static string Left(ImmutableArray<UnservedDevice> fails)
