@@ -47,6 +47,7 @@ internal static class HubWork
         + TextTable.Paragraph(HubWords.Basis(home, options, hub), width)
         + "\n" + TextTable.Render(HubTable.Of(hub), width)
         + Paragraph(string.Join(' ', HubWords.Repeaters(hub)), width)
+        + Paragraph(string.Join(' ', HubWords.Left(hub)), width)
         + (review is null ? "" : Firm(review, width));
 
     private static string Firm(HubReview review, int width) =>

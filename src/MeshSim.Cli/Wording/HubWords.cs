@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using MeshSim.Devices;
 using MeshSim.Placement;
 using MeshSim.Propagation;
@@ -33,6 +34,16 @@ internal static class HubWords
         if (hub.Best != hub.Present && Placed(hub.Present) is { Length: > 0 } present) yield return $"Repeaters with the hub {PlaceOf(hub.Present)}: {present}.";
     }
 
+    /// <summary>Whom the best site leaves without what is asked, by name, and what tells why; empty where nobody.</summary>
+    public static IEnumerable<string> Left(HubPlacement hub)
+    {
+        HubSite best = hub.Best;
+        if (Named(best, network => network.OutOfReach) is { Length: > 0 } noWay) yield return $"No way with the hub {PlaceOf(best)}: {noWay}.";
+        if (Named(best, network => network.Unserved.RemoveRange(network.OutOfReach)) is { Length: > 0 } notAll)
+            yield return $"Not all that is asked with the hub {PlaceOf(best)}: {notAll}.";
+        if (!hub.ServesAll) yield return $"repeaters tells why, and what giving in would help{(best.Outlet is null ? "" : ", when run on what --apply writes")}.";
+    }
+
     /// <summary>How the figures came about.</summary>
     public static string Basis(Home home, StudyOptions options, HubPlacement hub)
     {
@@ -56,6 +67,9 @@ internal static class HubWords
 
     private static string Placed(HubSite site) => string.Join("; ", site.Networks.Where(network => !network.Repeaters.IsEmpty || !network.KeptOn.IsEmpty).Select(network =>
         $"{network.Network}: {string.Join(", ", network.Repeaters.Select(outlet => outlet.Id.Value).Concat(network.KeptOn.Select(device => $"{device} kept powered")))}"));
+
+    private static string Named(HubSite site, Func<HubNetwork, ImmutableArray<DeviceId>> devices) => string.Join("; ", site.Networks.Where(network => !devices(network).IsEmpty)
+        .Select(network => $"{network.Network}: {NameList.SpokenShort([.. devices(network).Select(id => id.Value)])}"));
 
     private static string Proof(HubPlacement hub)
     {

@@ -49,6 +49,20 @@ public sealed class HubWordsTests
     }
 
     [Fact]
+    public void Whom_the_best_site_leaves_out_is_named_network_by_network()
+    {
+        HubNetwork plugs = Present.Networks[0] with { OutOfReach = [new("a")], Unserved = [new("a"), new("b"), new("c")] };
+        HubSite here = Present with { Networks = [plugs, plugs with { Network = new("lights"), OutOfReach = [], Unserved = [new("d")] }] };
+        HubWords.Left(Hub with { Sites = [here] }).Should().Equal(
+            "No way with the hub where it is: plugs: a.",
+            "Not all that is asked with the hub where it is: plugs: b and c; lights: d.",
+            "repeaters tells why, and what giving in would help.");
+        HubWords.Left(Hub with { Sites = [here with { Outlet = Samples.Home.Outlets[0] }, Present] }).Should().HaveCount(3)
+            .And.EndWith("repeaters tells why, and what giving in would help, when run on what --apply writes.");
+        HubWords.Left(Hub).Should().BeEmpty();
+    }
+
+    [Fact]
     public void Two_ways_are_asked_of_a_mesh() => Basis(Topology.Mesh).Should().Contain("Asked for: two ways to each device");
 
     [Fact]
