@@ -8,6 +8,7 @@ using MeshSim.Drawing.Tests.Scenes;
 using MeshSim.FloorPlans;
 using MeshSim.FloorPlans.Geometry;
 using MeshSim.Propagation.Fields;
+using MeshSim.Studies;
 using MeshSim.Studies.Sites;
 using SkiaSharp;
 
@@ -69,6 +70,23 @@ public sealed class SitePictureTests
         {
             using var ink = new Ink();
             return [.. SitePicture.ContentsOf(SyntheticCoverage.Coverage, Upper, plan, PictureSize.OfScale(60), ink).Column.Rows.OfType<ZoneRow>()];
+        }
+    }
+
+    [Fact]
+    public void Whose_devices_stand_beside_the_sites_of_a_hub_is_said_where_the_home_has_other_networks()
+    {
+        NetworkCoverage coverage = SyntheticCoverage.Coverage;
+        Home twice = coverage.Home with { Networks = [coverage.Network, coverage.Network with { Name = new("other") }] };
+        string words = $"devices: those of network {coverage.Network.Name} alone";
+        NotesOf(coverage with { Home = twice }, isHub: true).Should().Contain(words);
+        NotesOf(coverage with { Home = twice }, isHub: false).Should().NotContain(words, "the title names the network");
+        NotesOf(coverage with { Home = coverage.Home with { Networks = [coverage.Network] } }, isHub: true).Should().NotContain(words);
+
+        static IEnumerable<string> NotesOf(NetworkCoverage coverage, bool isHub)
+        {
+            using var ink = new Ink();
+            return [.. SitePicture.ContentsOf(coverage, Upper, Plan() with { IsHub = isHub }, PictureSize.OfScale(60), ink).Column.Rows.OfType<NoteRow>().Select(row => row.Text)];
         }
     }
 

@@ -26,6 +26,8 @@ internal static class SiteColumn
         foreach (ColumnRow row in Zones(plan, storey, ink)) yield return row;
 
         if (coverage.Home.FloorPlan.Storeys.Length > 1) yield return new SignRow(Sign.Stairwell, "stairwell");
+        if (plan.IsHub && coverage.Home.Networks.Length > 1)
+            foreach (ColumnRow row in Note($"devices: those of network {coverage.Network.Name} alone", ink)) yield return row;
         if (coverage.Devices.Any(reach => !reach.IsReached)) yield return new SignRow(Sign.Unreached, Column.NoReliableWay + " as it stands");
         Device[] here = [.. coverage.Home.DevicesOf(coverage.Network).Where(device => device.Storey == storey.Name)];
         if (here.Length > 0) yield return new RolesRow([.. Enum.GetValues<Role>().Where(role => here.Any(device => device.Role == role))]);
