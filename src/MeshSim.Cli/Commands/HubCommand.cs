@@ -27,7 +27,7 @@ internal sealed class HubCommand : Command, IHasExample
     /// <summary>Where the hub may go.</summary>
     public Option<string[]> Rooms { get; } = new("--room")
     {
-        Description = "A room in whose outlets the hub may go, once for each; without it, every outlet that no state switches off",
+        Description = "A room in whose outlets the hub may go, once for each; without it, any",
         HelpName = "NAME",
     };
 
