@@ -28,11 +28,8 @@ internal static class RepeaterWords
         string considered = $"{Figures.Counted(placement.OutletsConsidered, "outlet")} considered";
         if (isNothing) return $"No choice of outlets helps ({considered}): {ServedWords.Counts(coverage, placement, "")}.";
 
-        string proof = placement.IsProven
-            ? placement.KeptOn.IsEmpty ? "fewer will not do" : "nothing cheaper will do"
-            : FormattableString.Invariant($"at least {placement.LowerBound} are needed, and one fewer than here is not ruled out");
         string counts = ServedWords.Counts(coverage, placement, " then");
-        return $"{Steps(placement)} {char.ToUpperInvariant(counts[0])}{counts[1..]} ({proof}; {considered}).";
+        return $"{Steps(placement)} {char.ToUpperInvariant(counts[0])}{counts[1..]} ({Proof(placement)}; {considered}).";
     }
 
     /// <summary>The answer, then whom no outlet serves and why.</summary>
@@ -61,6 +58,15 @@ internal static class RepeaterWords
         cases.GroupBy(when => Names(when.Devices)).Select(same => $"{same.Key}{When(same.Select(when => when.Case))}");
 
     private static string Names(ImmutableArray<DeviceId> devices) => NameList.SpokenShort([.. devices.Select(id => id.Value)]);
+
+    /// <summary>What is proven. Where devices are kept powered beside repeaters it is their cost that has a bound.</summary>
+    private static string Proof(RepeaterPlacement placement)
+    {
+        if (placement.IsProven) return placement.KeptOn.IsEmpty ? "fewer will not do" : "nothing cheaper will do";
+        return placement.KeptOn.IsEmpty
+            ? FormattableString.Invariant($"at least {placement.LowerBound} are needed, and one fewer than here is not ruled out")
+            : FormattableString.Invariant($"cost {placement.Cost}; less is not ruled out, but less than {placement.CostBound} is");
+    }
 
     /// <summary>What to plug in and what to leave on.</summary>
     private static string Steps(RepeaterPlacement placement)

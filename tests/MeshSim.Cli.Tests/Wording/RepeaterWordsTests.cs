@@ -23,6 +23,13 @@ public sealed class RepeaterWordsTests
         RepeaterWords.Answer(Samples.Coverage, Samples.Placement with { LowerBound = 0 }).Should().Contain("at least 0 are needed").And.NotContain("fewer will not do");
 
     [Fact]
+    public void With_a_device_kept_powered_what_is_not_proven_is_the_cost()
+    {
+        RepeaterPlacement kept = Samples.Placement with { KeptOn = [new(new("lamp"), null, [], new(20), new(20))], Cost = 50, CostBound = 40 };
+        RepeaterWords.Answer(Samples.Coverage, kept).Should().Contain("(cost 50; less is not ruled out, but less than 40 is; ").And.NotContain("are needed");
+    }
+
+    [Fact]
     public void Nothing_is_sold_to_a_home_that_is_fine() =>
         RepeaterWords.Answer(Samples.AllReached, Samples.Placement with { Repeaters = [], LowerBound = 0, StatesHeld = ["bedtime"] }).Should().Be(
             "No repeater is needed: every device has two reliable ways; nobody drops in bedtime.");
