@@ -9,8 +9,13 @@ internal static class HubReviewWords
     public static string Zone(HubReview review) =>
         (review.Spare is { } spare ? $"At the best site the links of the hub have {Figures.Decibels(spare)} dB to spare. " : "") + ZoneWords.OfHub(review.Zone);
 
-    /// <summary>The pessimistic case of each network; those of which the same is said are named together.</summary>
-    public static IEnumerable<string> Pessimistic(HubReview review) =>
-        review.Networks.GroupBy(network => ReviewWords.Pessimistic(network.Pessimistic), StringComparer.Ordinal)
+    /// <summary>The pessimistic case of each network; those of which the same is said are named together. Then what it leaves open.</summary>
+    public static IEnumerable<string> Pessimistic(HubReview review)
+    {
+        IEnumerable<string> told = review.Networks.GroupBy(network => ReviewWords.Pessimistic(network.Pessimistic), StringComparer.Ordinal)
             .Select(same => $"{NameList.Spoken([.. same.Select(network => network.Network.Value)])}: {same.Key}");
+        return review.Networks.All(network => network.Pessimistic is { IsSame: true, LostAsRecommended.IsEmpty: true })
+            ? told
+            : told.Append("All of that with the hub at the best site; whether another site would then be better is not worked out.");
+    }
 }
