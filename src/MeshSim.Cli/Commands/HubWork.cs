@@ -32,7 +32,9 @@ internal static class HubWork
             step($"Trying sites for the hub of {NameList.Spoken([.. networks.Select(network => network.Name.Value)])}");
             HubPlacement placed = HubStudy.Run(home, networks, rooms, options);
             step("Zone and chances of the best site");
-            HubReview? firm = ReviewStudy.Hub(home, placed, options, shape.Chance.Of(parsed));
+            HubReview? firm = ReviewStudy.Hub(home, placed, options, shape.Chance.Of(parsed)) is { } there
+                ? there with { Sites = HubStudy.InPessimisticCase(home, placed, rooms, options) }
+                : null;
             if (staged.Pictures is { } folder) SitePictures.AddHub(folder, home, placed, firm, options, shape.Picture.Of(parsed), step);
             return (placed, firm);
         });

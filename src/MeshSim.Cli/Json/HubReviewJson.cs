@@ -4,10 +4,16 @@ using MeshSim.Studies.Sites;
 namespace MeshSim.Cli.Json;
 
 /// <summary>How firm the best site of a hub stands, as JSON.</summary>
-internal sealed record HubReviewJson(double? SpareDb, ZoneJson Zone, ImmutableArray<HubNetworkReviewJson> Networks)
+internal sealed record HubReviewJson(
+    double? SpareDb, ZoneJson Zone, ImmutableArray<HubNetworkReviewJson> Networks, HubSiteJson? PessimisticBest, HubSiteJson? PessimisticHere)
 {
     /// <summary>The record of a review.</summary>
-    public static HubReviewJson Of(HubReview review) => new(review.Spare?.Value, ZoneJson.Of(review.Zone), [.. review.Networks.Select(HubNetworkReviewJson.Of)]);
+    public static HubReviewJson Of(HubReview review) => new(
+        review.Spare?.Value,
+        ZoneJson.Of(review.Zone),
+        [.. review.Networks.Select(HubNetworkReviewJson.Of)],
+        review.Sites is { } sites ? HubSiteJson.Of(sites.Best) : null,
+        review.Sites is { } same ? HubSiteJson.Of(same.AsRecommended) : null);
 }
 
 /// <summary>How firm one network stands there.</summary>

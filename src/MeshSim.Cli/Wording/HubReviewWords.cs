@@ -14,8 +14,14 @@ internal static class HubReviewWords
     {
         IEnumerable<string> told = review.Networks.GroupBy(network => ReviewWords.Pessimistic(network.Pessimistic), StringComparer.Ordinal)
             .Select(same => $"{NameList.Spoken([.. same.Select(network => network.Network.Value)])}: {same.Key}");
-        return review.Networks.All(network => network.Pessimistic is { IsSame: true, LostAsRecommended.IsEmpty: true })
-            ? told
-            : told.Append("All of that with the hub at the best site; whether another site would then be better is not worked out.");
+        bool isSame = review.Networks.All(network => network.Pessimistic is { IsSame: true, LostAsRecommended.IsEmpty: true });
+        return review.Sites switch
+        {
+            { IsOther: true } sites => told.Append($"In that case the hub is better {HubWords.PlaceOf(sites.Best)}: {HubWords.Needs(sites.Best)}. At the site "
+                + $"recommended here it is then {HubWords.Needs(sites.AsRecommended)}."),
+            _ when isSame => told,
+            { } => told.Append("No other site of the hub is better in that case."),
+            null => told.Append("All of that with the hub at the best site; whether another site would then be better is not worked out for so many."),
+        };
     }
 }

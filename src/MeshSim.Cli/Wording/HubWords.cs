@@ -82,7 +82,8 @@ internal static class HubWords
         return $"{Figures.Count(open.Count)} of {all} may be better, but {least}";
     }
 
-    private static string Needs(HubSite site)
+    /// <summary>What a site takes and whom it leaves.</summary>
+    public static string Needs(HubSite site)
     {
         int kept = site.Networks.Sum(network => network.KeptOn.Length);
         string repeaters = site.Repeaters == 0 ? "no repeater" : Figures.Counted(site.Repeaters, "repeater");

@@ -31,6 +31,9 @@ public sealed record HubPlacement
     /// <summary>Number of sites that were not worked out, because there are too many, and might come before the last one listed. 0 in any house.</summary>
     public int SitesLeftOut { get; init; }
 
+    /// <summary>Whether the sites are so many that they shared the work of one question.</summary>
+    public bool SharesWork { get; init; }
+
     /// <summary>The sites that might be better than the best one; null when it is proven that none is.</summary>
     public OpenSites? Open { get; init; }
 

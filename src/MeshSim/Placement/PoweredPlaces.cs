@@ -14,7 +14,7 @@ internal sealed class PoweredPlaces
     private readonly ImmutableArray<int?> places;
 
     private PoweredPlaces(
-        Home home, Network network, StateGraphs graphs, State? everyday, ImmutableArray<State> held, ImmutableArray<Outlet> sites, Darkness darkness)
+        Home home, Network network, StateGraphs graphs, State? everyday, ImmutableArray<State> held, ImmutableArray<Outlet> sites, Darkness darkness, bool isPessimistic)
     {
         places = darkness.Places;
         DarkIn = [.. darkness.States.OfType<State>().Select(state => state.Name)];
@@ -22,7 +22,7 @@ internal sealed class PoweredPlaces
         DarkEveryday = isDarkEveryday ? [.. graphs.In(everyday).Devices.Where(id => id != network.Coordinator)] : [];
         Dark = [.. darkness.States.SelectMany(state => graphs.In(state).Devices).Distinct().Where(id => id != network.Coordinator)];
         ImmutableArray<State> lit = [.. held.Where(state => !darkness.States.Contains(state))];
-        survey = isDarkEveryday ? null : new(home, network, graphs, everyday, lit, [.. places.OfType<int>().Select(place => sites[place])]);
+        survey = isDarkEveryday ? null : new(home, network, graphs, everyday, lit, [.. places.OfType<int>().Select(place => sites[place])], isPessimistic: isPessimistic);
     }
 
     /// <summary>The states that leave the coordinator without power here, everyday's first, then in the home's order.</summary>
@@ -44,9 +44,10 @@ internal sealed class PoweredPlaces
     /// <param name="everyday">The state planned for; null when everything is on.</param>
     /// <param name="held">States that must hold.</param>
     /// <param name="sites">Where the coordinator could go besides where it is.</param>
+    /// <param name="isPessimistic">Whether every loss is one standard deviation dearer than computed.</param>
     /// <returns>Per place the others like it; the place where it is has no number.</returns>
     public static IEnumerable<(int? Place, PoweredPlaces Alike)> Of(
-        Home home, Network network, StateGraphs graphs, State? everyday, ImmutableArray<State> held, ImmutableArray<Outlet> sites)
+        Home home, Network network, StateGraphs graphs, State? everyday, ImmutableArray<State> held, ImmutableArray<Outlet> sites, bool isPessimistic)
     {
         Device? coordinator = home.DevicesOf(network).FirstOrDefault(device => device.Id == network.Coordinator);
         State?[] asked = [everyday, .. held];
@@ -55,7 +56,7 @@ internal sealed class PoweredPlaces
             .SelectMany(group =>
             {
                 ImmutableArray<State?> dark = [.. asked.Where((_, index) => group.Key[index] == 'd')];
-                PoweredPlaces alike = new(home, network, graphs, everyday, held, sites, new([.. group], dark));
+                PoweredPlaces alike = new(home, network, graphs, everyday, held, sites, new([.. group], dark), isPessimistic);
                 return alike.places.Select(place => (place, alike));
             });
 

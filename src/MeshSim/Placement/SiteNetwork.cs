@@ -24,11 +24,19 @@ internal sealed class SiteNetwork
     /// <param name="held">States that must hold.</param>
     /// <param name="sites">The sites.</param>
     /// <param name="goals">What else is asked.</param>
+    /// <param name="isPessimistic">Whether every loss is one standard deviation dearer than computed.</param>
     public SiteNetwork(
-        Home home, Network network, StateGraphs graphs, State? everyday, ImmutableArray<State> held, ImmutableArray<Outlet> sites, PlacementGoals goals)
+        Home home,
+        Network network,
+        StateGraphs graphs,
+        State? everyday,
+        ImmutableArray<State> held,
+        ImmutableArray<Outlet> sites,
+        PlacementGoals goals,
+        bool isPessimistic = false)
     {
         (this.goals, costs, Name) = (goals, home.Costs, network.Name);
-        places = PoweredPlaces.Of(home, network, graphs, everyday, held, sites).ToDictionary(place => place.Place ?? InPlace, place => place.Alike);
+        places = PoweredPlaces.Of(home, network, graphs, everyday, held, sites, isPessimistic).ToDictionary(place => place.Place ?? InPlace, place => place.Alike);
         Order = [.. home.DevicesOf(network).Select(device => device.Id)];
     }
 

@@ -39,16 +39,16 @@ internal sealed class SiteRanking
         (this.sites, this.networks, this.costs, this.listed) = (sites, networks, costs, listed);
         bounds = OnAllThreads(sites.Length + 1, BoundAt);
         int[] queue = [.. Enumerable.Range(1, sites.Length).OrderBy(place => bounds[place].Score.Rank).ThenBy(place => bounds[place].RelaxedCost).ThenBy(place => place)];
-        bool isLarge = Size > limit.SitesSize;
-        WorkLimit each = isLarge ? limit.SharedBy(SitesSharing) with { TreeRelaxations = 0 } : limit;
+        SharesWork = Size > limit.SitesSize;
+        WorkLimit each = SharesWork ? limit.SharedBy(SitesSharing) with { TreeRelaxations = 0 } : limit;
         foreach ((int Place, WorkLimit Limit)[] batch in queue.Select(place => (place, each)).Prepend((InPlace, limit)).Chunk(Batch))
         {
-            bool isSpent = isLarge && ranked.Length > 0 && searches >= limit.Searches;
+            bool isSpent = SharesWork && ranked.Length > 0 && searches >= limit.Searches;
             if (isSpent || !MayBeListed(batch[0].Place)) break;
             WorkOut(batch);
         }
 
-        if (isLarge) WorkOut([(ranked[0].Place, limit)]);
+        if (SharesWork) WorkOut([(ranked[0].Place, limit)]);
         LeftOut = queue.Count(place => !workedOut.ContainsKey(place) && MayBeListed(place));
         Open = OpenSites.Of([.. Enumerable.Range(0, bounds.Length).Where(place => place != ranked[0].Place).Select(LeastAt).Where(MayBeBest)]);
     }
@@ -56,11 +56,19 @@ internal sealed class SiteRanking
     /// <summary>The best sites, the best first; where the hub is now is the last if it is not among these.</summary>
     public ImmutableArray<HubSite> Best => [.. ranked.Where((entry, index) => index < listed || entry.Place == InPlace).Select(entry => entry.Site)];
 
+    /// <summary>Whether the sites are so many that they share the work of one question.</summary>
+    public bool SharesWork { get; }
+
     /// <summary>The sites that might be better than the best one found; null when there are none.</summary>
     public OpenSites? Open { get; }
 
     /// <summary>Number of sites that were not worked out and might come before the last of the best.</summary>
     public int LeftOut { get; }
+
+    /// <summary>The hub at a site, with the work of a whole question.</summary>
+    /// <param name="outlet">The outlet; null where the hub is now.</param>
+    /// <param name="limit">The work.</param>
+    public HubSite At(Outlet? outlet, WorkLimit limit) => SiteAt(outlet is null ? InPlace : sites.IndexOf(outlet) + 1, limit);
 
     private long Size => bounds.Length * networks.Sum(network => (long)network.NodeCount * network.NodeCount);
 

@@ -23,9 +23,18 @@ internal sealed class SiteSurvey
     /// <param name="held">States in which devices must be reached too.</param>
     /// <param name="sites">Where the coordinator could go. Where it is put, it has power in each of the states.</param>
     /// <param name="shared">The outlets that take a repeater although a router of the network is plugged in there.</param>
+    /// <param name="isPessimistic">Whether every loss is one standard deviation dearer than computed.</param>
     public SiteSurvey(
-        Home home, Network network, StateGraphs graphs, State? everyday, ImmutableArray<State> held, ImmutableArray<Outlet> sites, ImmutableHashSet<OutletId>? shared = null)
+        Home home,
+        Network network,
+        StateGraphs graphs,
+        State? everyday,
+        ImmutableArray<State> held,
+        ImmutableArray<Outlet> sites,
+        ImmutableHashSet<OutletId>? shared = null,
+        bool isPessimistic = false)
     {
+        MarginUncertainties? dearer = isPessimistic ? new(home, network) : null;
         coordinator = network.Coordinator;
         State?[] states = [everyday, .. held];
         bool isStar = network.Radio.Topology == Topology.Star;
@@ -41,7 +50,7 @@ internal sealed class SiteSurvey
         {
             // Power decides who takes part, doors alone decide the links: states with the same doors share their graph.
             MeshGraph graph = graphs.WithAllPower(state);
-            if (!links.TryGetValue(graph, out SurveyedLinks? known)) links[graph] = known = new(home, network, graph, graphs.ModelIn(state), nodes);
+            if (!links.TryGetValue(graph, out SurveyedLinks? known)) links[graph] = known = new(home, network, graph, graphs.ModelIn(state), nodes, dearer);
             return known;
         }
     }

@@ -24,6 +24,8 @@ internal sealed class SurveyedLinks
     private readonly PairLosses losses;
     private readonly Position[] places;
     private readonly (PowerLevel Power, Decibels Mounting, PowerLevel Needed)[] ends;
+    private readonly Mounting?[] mountings;
+    private readonly MarginUncertainties? dearer;
     private readonly int coordinator;
     private readonly Lazy<RepeaterProblem> inPlace;
 
@@ -33,9 +35,10 @@ internal sealed class SurveyedLinks
     /// <param name="graph">Its links with all devices on.</param>
     /// <param name="model">The path-loss model with the same doors.</param>
     /// <param name="nodes">Who the nodes are.</param>
-    public SurveyedLinks(Home home, Network network, MeshGraph graph, IPathLossModel model, PlacementNodes nodes)
+    /// <param name="dearer">What every loss is one standard deviation dearer by, for the pessimistic case; null for losses as computed.</param>
+    public SurveyedLinks(Home home, Network network, MeshGraph graph, IPathLossModel model, PlacementNodes nodes, MarginUncertainties? dearer)
     {
-        (this.network, this.graph, this.model, this.nodes) = (network, graph, model, nodes);
+        (this.network, this.graph, this.model, this.nodes, this.dearer) = (network, graph, model, nodes, dearer);
         budget = new(network.Radio, home.ParametersOf(network).Shadowing);
         linked = graph.Links.ToDictionary(link => (link.From, link.To), link => link.Margin);
         inPlace = new(ProblemInPlace);
@@ -48,12 +51,18 @@ internal sealed class SurveyedLinks
             .. nodes.Sites.Select(home.PositionOf),
         ];
         losses = model.TotalsAmong(places, CancellationToken.None);
+        Device[] moved = [.. nodes.Sites.Select(site => HubSites.MovedTo(home, nodes.Devices[coordinator], site))];
+        mountings =
+        [
+            .. nodes.Devices.Select(device => device.Mounting), .. nodes.Outlets.Select(_ => (Mounting?)null), .. nodes.Kept.Select(device => device.Mounting),
+            .. moved.Select(device => device.Mounting),
+        ];
         ends =
         [
             .. nodes.Devices.Select(EndAt),
             .. nodes.Outlets.Select(outlet => (ownPower, Decibels.Zero, surroundings.At(home.PositionOf(outlet)).PlanningLevel)),
             .. nodes.Kept.Select(EndAt),
-            .. nodes.Sites.Select(site => EndAt(HubSites.MovedTo(home, nodes.Devices[coordinator], site))),
+            .. moved.Select(EndAt),
         ];
 
         (PowerLevel Power, Decibels Mounting, PowerLevel Needed) EndAt(Device device) =>
@@ -64,12 +73,13 @@ internal sealed class SurveyedLinks
     public RepeaterProblem Problem => inPlace.Value;
 
     /// <summary>The problem with the coordinator at one of the sites; several threads may ask.</summary>
-    public RepeaterProblem WithHubAt(int site) => Problem.WithCoordinatorMoved(other => Between(other, nodes.Count + site));
+    public RepeaterProblem WithHubAt(int site) =>
+        Problem.WithCoordinatorMoved(other => Planned(Between(other, nodes.Count + site), other, nodes.Count + site));
 
     private RepeaterProblem ProblemInPlace()
     {
         ImmutableArray<bool> relays = [.. nodes.Devices.Select(device => graph.Relays(graph.Devices.IndexOf(device.Id)))];
-        return new(relays, coordinator, nodes.Outlets.Length + nodes.Kept.Length, network.HopLimit, graph.DesignMargin, Margin);
+        return new(relays, coordinator, nodes.Outlets.Length + nodes.Kept.Length, network.HopLimit, graph.DesignMargin, (a, b) => Planned(Margin(a, b), a, b));
     }
 
     private Decibels Margin(int a, int b)
@@ -79,6 +89,11 @@ internal sealed class SurveyedLinks
         if (first.Id == second.Id) return new(double.NegativeInfinity);
         return linked.TryGetValue((first.Id, second.Id), out Decibels margin) ? margin : linked[(second.Id, first.Id)];
     }
+
+    /// <summary>The margin that is planned with: in the pessimistic case everything on the way is dearer at once.</summary>
+    private Decibels Planned(Decibels margin, int a, int b) => dearer is null
+        ? margin
+        : margin - new Decibels(dearer.SlopesOf(model.Between(places[a], places[b]), [.. new[] { mountings[a], mountings[b] }.OfType<Mounting>()]).Sum(slope => slope.DeviationDb));
 
     private Decibels Between(int a, int b)
     {

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using MeshSim.Devices;
+using MeshSim.Placement;
 using MeshSim.Placement.Robustness;
 using MeshSim.Placement.Zones;
 using MeshSim.Quantities;
@@ -34,6 +35,9 @@ public sealed record HubReview
     /// <summary>What each network has to spare with the hub there, in the order of the recommendation.</summary>
     public required ImmutableArray<HubNetworkReview> Networks { get; init; }
 
+    /// <summary>Where the hub should go in the pessimistic case; null when not asked, and where the sites are too many.</summary>
+    public PessimisticHub? Sites { get; init; }
+
     /// <summary>By how much all links of the hub could be weaker before a network loses somebody; null when nobody needs it.</summary>
     public Decibels? Spare => Networks.Min(network => network.Spare?.Value) is { } spareDb ? new(spareDb) : null;
 }
@@ -44,3 +48,12 @@ public sealed record HubReview
 /// <param name="Chances">How likely it keeps its promise; null when not asked.</param>
 /// <param name="Pessimistic">What it would need there if all losses were dearer.</param>
 public sealed record HubNetworkReview(NetworkName Network, Decibels? Spare, GoalChances? Chances, PessimisticPlacement Pessimistic);
+
+/// <summary>Where the hub should go if every loss were one standard deviation dearer.</summary>
+/// <param name="Best">The best site then.</param>
+/// <param name="AsRecommended">The site recommended for losses as computed, as it is then.</param>
+public sealed record PessimisticHub(HubSite Best, HubSite AsRecommended)
+{
+    /// <summary>Whether another site is better then: it leaves fewer devices out, or costs less.</summary>
+    public bool IsOther => Best.Score.Rank.CompareTo(AsRecommended.Score.Rank) < 0;
+}
