@@ -26,6 +26,11 @@ public sealed class HubWordsTests
         HubWords.Answer(Hub).Should().Be("Leave the hub where it is: no repeater, cost 0 (no other of 3 sites is better).");
 
     [Fact]
+    public void Of_sites_that_were_not_all_compared_no_more_is_said_than_is_proven() =>
+        HubWords.Answer(Hub with { SitesConsidered = 601, SitesLeftOut = 512 })
+            .Should().Be("Leave the hub where it is: no repeater, cost 0 (none of 601 sites serves more or costs less).");
+
+    [Fact]
     public void A_lone_site_is_not_called_the_best_of_several() =>
         HubWords.Answer(Hub with { SitesConsidered = 1 }).Should().Be("Leave the hub where it is: no repeater, cost 0 (there is no other site to try).");
 
