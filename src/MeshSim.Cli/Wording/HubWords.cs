@@ -75,7 +75,7 @@ internal static class HubWords
     {
         string all = Figures.Counted(hub.SitesConsidered, "site");
         if (hub.SitesConsidered == 1) return "there is no other site to try";
-        if (hub.Open is not { } open) return hub.SitesLeftOut == 0 ? $"no other of {all} is better" : $"none of {all} serves more or costs less";
+        if (hub.Open is not { } open) return hub.SitesLeftOut == 0 ? $"no other of {all} is better" : $"none of {all} serves more devices, or as many for less";
         string least = open.OutOfReach < hub.Best.OutOfReach ? FormattableString.Invariant($"none leaves fewer than {Figures.Counted(open.OutOfReach, "device")} without a way")
             : open.Unserved < hub.Best.Unserved ? FormattableString.Invariant($"none leaves fewer than {Figures.Counted(open.Unserved, "device")} without all that is asked")
             : FormattableString.Invariant($"none costs less than {open.Cost}");

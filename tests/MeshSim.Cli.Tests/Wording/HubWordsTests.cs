@@ -28,7 +28,7 @@ public sealed class HubWordsTests
     [Fact]
     public void Of_sites_that_were_not_all_compared_no_more_is_said_than_is_proven() =>
         HubWords.Answer(Hub with { SitesConsidered = 601, SitesLeftOut = 512 })
-            .Should().Be("Leave the hub where it is: no repeater, cost 0 (none of 601 sites serves more or costs less).");
+            .Should().Be("Leave the hub where it is: no repeater, cost 0 (none of 601 sites serves more devices, or as many for less).");
 
     [Fact]
     public void A_lone_site_is_not_called_the_best_of_several() =>
