@@ -114,10 +114,10 @@ internal sealed record HubNetworkJson(
     /// <summary>The record of a network.</summary>
     public static HubNetworkJson Of(HubNetwork network) => new(
         network.Network.Value,
-        [.. network.Repeaters.Select(outlet => outlet.Id.Value)],
-        [.. network.KeptOn.Select(device => device.Value)],
-        [.. network.Unserved.Select(device => device.Value)],
-        [.. network.OutOfReach.Select(device => device.Value)],
+        JsonIds.Of(network.Repeaters),
+        JsonIds.Of(network.KeptOn),
+        JsonIds.Of(network.Unserved),
+        JsonIds.Of(network.OutOfReach),
         network.WeakestMargin?.Value,
         network.Cost,
         network.LowerBound,

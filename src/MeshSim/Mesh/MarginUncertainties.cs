@@ -78,6 +78,11 @@ public sealed class MarginUncertainties
         return slopes.ToImmutable();
     }
 
+    /// <summary>By how much a path is dearer when everything that it hangs on is one standard deviation above what is computed, all at once.</summary>
+    /// <param name="loss">The path, mountings included as items.</param>
+    /// <param name="mountings">The mountings at its ends.</param>
+    public Decibels AllDearer(PathLoss loss, params ReadOnlySpan<Mounting> mountings) => new(SlopesOf(loss, mountings).Sum(slope => slope.DeviationDb));
+
     /// <summary>The correlation of two unknowns: that of the fit where both were fitted, else none.</summary>
     public double Correlation(LossUnknown first, LossUnknown second)
     {

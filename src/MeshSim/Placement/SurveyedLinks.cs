@@ -93,7 +93,7 @@ internal sealed class SurveyedLinks
     /// <summary>The margin that is planned with: in the pessimistic case everything on the way is dearer at once.</summary>
     private Decibels Planned(Decibels margin, int a, int b) => dearer is null
         ? margin
-        : margin - new Decibels(dearer.SlopesOf(model.Between(places[a], places[b]), [.. new[] { mountings[a], mountings[b] }.OfType<Mounting>()]).Sum(slope => slope.DeviationDb));
+        : margin - dearer.AllDearer(model.Between(places[a], places[b]), [.. new[] { mountings[a], mountings[b] }.OfType<Mounting>()]);
 
     private Decibels Between(int a, int b)
     {

@@ -96,11 +96,7 @@ public static class PessimisticCase
     {
         return new(problem.Relays, problem.Coordinator, problem.OutletCount, problem.HopLimit, problem.DesignMargin, Margin);
 
-        Decibels Margin(int a, int b)
-        {
-            PathLoss path = model.Between(placement.PlaceOf(a), placement.PlaceOf(b));
-            double dearerDb = uncertainties.SlopesOf(path, placement.MountingsOf(a, b)).Sum(slope => slope.DeviationDb);
-            return problem.Margin(a, b) - new Decibels(dearerDb);
-        }
+        Decibels Margin(int a, int b) =>
+            problem.Margin(a, b) - uncertainties.AllDearer(model.Between(placement.PlaceOf(a), placement.PlaceOf(b)), placement.MountingsOf(a, b));
     }
 }
